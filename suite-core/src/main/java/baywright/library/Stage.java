@@ -1,0 +1,56 @@
+package baywright.library;
+
+import baywright.script.Place;
+import baywright.script.Value;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One kind of work, defined by a script.
+ *
+ * @param id       stable kebab-case id
+ * @param title    words for people
+ * @param about    a sentence on what it is for; may be empty
+ * @param family   id of its family
+ * @param revision from 1, counted up by its author
+ * @param inputs   what a step may set, in order of writing
+ * @param surfaces ids of the surfaces it works on, in order of writing
+ * @param examples its worked examples
+ * @param terms    works out what it says for one use
+ * @param place    where it was declared
+ */
+public record Stage(
+        String id,
+        String title,
+        String about,
+        String family,
+        int revision,
+        List<Input> inputs,
+        List<String> surfaces,
+        List<Example> examples,
+        TermsSource terms,
+        Place place) {
+
+    /** Works out the terms of one use. Pure: the same arguments give equal terms. */
+    @FunctionalInterface
+    public interface TermsSource {
+        /**
+         * Evaluates the script with these values.
+         *
+         * @param with  values of inputs by name; missing ones take their usual value
+         * @param facts surveyed facts by id; missing ones take their usual value
+         */
+        StageTerms of(Map<String, Value> with, Map<String, Value> facts);
+    }
+
+    public Stage {
+        inputs = List.copyOf(inputs);
+        surfaces = List.copyOf(surfaces);
+        examples = List.copyOf(examples);
+    }
+
+    /** The terms with every input and fact at its usual value. */
+    public StageTerms usualTerms() {
+        return terms.of(Map.of(), Map.of());
+    }
+}

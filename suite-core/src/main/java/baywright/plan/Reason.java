@@ -1,0 +1,56 @@
+package baywright.plan;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Why there is a finding: typed data with its numbers. */
+public sealed interface Reason {
+
+    /** None of the states that a step needs holds; {@code because} runs from the nearest cause back. */
+    record NeedUnmet(String step, List<String> anyOf, String why, List<Cause> because) implements Reason {
+        public NeedUnmet {
+            anyOf = List.copyOf(anyOf);
+            because = List.copyOf(because);
+        }
+    }
+
+    /** A state holds that a step must not find. */
+    record MustNotHold(String step, String state, String why, List<Cause> because) implements Reason {
+        public MustNotHold {
+            because = List.copyOf(because);
+        }
+    }
+
+    /** A step comes sooner on its zone than an earlier step's standing time allows, though its start is fixed. */
+    record TooSoon(String step, String after, BigDecimal waitedMinutes, BigDecimal leastMinutes, String why)
+            implements Reason {}
+
+    /** A step comes later on its zone than an earlier step's standing time allows. */
+    record TooLate(String step, String after, BigDecimal waitedMinutes, BigDecimal mostMinutes, String why)
+            implements Reason {}
+
+    /** A step starts before the step before it has ended. */
+    record Overlaps(String step, String with, BigDecimal minutes) implements Reason {}
+
+    /** The plan names a stage that the library does not have; {@code nearest} may be empty. */
+    record StageGone(String step, String stage, String nearest) implements Reason {}
+
+    /** The plan names a zone that the vehicle does not have; {@code nearest} may be empty. */
+    record ZoneUnknown(String step, String zone, String nearest) implements Reason {}
+
+    /** A stage does not work on the surface of a zone. */
+    record WrongSurface(String step, String surface, List<String> worksOn) implements Reason {
+        public WrongSurface {
+            worksOn = List.copyOf(worksOn);
+        }
+    }
+
+    /** An input of a step is not what its stage takes. */
+    record BadInput(String step, String input, String met, String wanted) implements Reason {}
+
+    /** A step has no zone to work on. */
+    record NoZone(String step) implements Reason {}
+
+    /** No bay of the shop is of the kind that a step needs. */
+    record NoBay(String step, String bay) implements Reason {}
+}

@@ -1,0 +1,26 @@
+package baywright.vehicle;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What was found on the vehicle before the work.
+ *
+ * @param facts  surveyed facts of the whole vehicle by id, as text
+ * @param states vehicle-wide states found, such as {@code booked-in}, and zone states found on every zone
+ * @param zones  findings by zone id; a zone that is missing has nothing noted
+ */
+public record Survey(Map<String, String> facts, List<String> states, Map<String, ZoneSurvey> zones) {
+
+    public static final Survey NOTHING = new Survey(Map.of(), List.of(), Map.of());
+
+    public Survey {
+        facts = Map.copyOf(facts);
+        states = List.copyOf(states);
+        zones = Map.copyOf(zones);
+    }
+
+    public ZoneSurvey zone(String zoneId) {
+        return zones.getOrDefault(zoneId, ZoneSurvey.NOTHING);
+    }
+}

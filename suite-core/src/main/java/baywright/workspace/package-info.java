@@ -1,0 +1,2 @@
+/** Reads and writes a workspace's files: atomic, one writer, nothing unknown lost. Knows every package below the screen. */
+package baywright.workspace;
