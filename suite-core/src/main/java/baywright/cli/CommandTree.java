@@ -1,0 +1,74 @@
+package baywright.cli;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.ColorScheme;
+import picocli.CommandLine.ParameterException;
+
+/** All commands, and what happens when one of them fails. */
+class CommandTree {
+
+    /** Bundle of the help texts. */
+    static final String HELP = "baywright.cli.help";
+
+    private final Session session;
+
+    CommandTree(Session session) {
+        this.session = session;
+    }
+
+    /** Runs the command that the words name and gives its exit status. Never throws. */
+    int run(String... words) {
+        CommandLine line = commandLine();
+        line.setParameterExceptionHandler((fault, rest) -> complain(fault));
+        line.setExecutionExceptionHandler((fault, failed, parsed) -> fail(fault, Arrays.asList(words)));
+        try {
+            return line.execute(words);
+        } catch (RuntimeException e) {
+            return fail(e, Arrays.asList(words));
+        } finally {
+            session.console().flush();
+        }
+    }
+
+    CommandLine commandLine() {
+        Console console = session.console();
+        CommandLine line = new CommandLine(new RootCommand(session))
+                .addSubcommand(new OpenCommand(session))
+                .addSubcommand(new CompletionCommand(session));
+        Ansi ansi = console.colour() ? Ansi.ON : Ansi.OFF;
+        return line.setOut(console.out())
+                .setErr(console.err())
+                .setColorScheme(new ColorScheme.Builder(CommandLine.Help.defaultColorScheme(ansi)).build())
+                .setUsageHelpWidth(Console.WIDTH)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setAbbreviatedOptionsAllowed(false);
+    }
+
+    private int complain(ParameterException fault) {
+        String command = fault.getCommandLine().getCommandSpec().qualifiedName();
+        complain(session.text("error.words", fault.getMessage(), command));
+        return ExitStatus.BAD_INPUT;
+    }
+
+    private int fail(Exception fault, List<String> words) {
+        if (fault instanceof BadInput) {
+            complain(fault.getMessage());
+            return ExitStatus.BAD_INPUT;
+        }
+        try {
+            complain(session.text("error.own-fault", CrashReport.write(session.settings(), fault, words)));
+        } catch (IOException e) {
+            complain(session.text("error.own-fault-unwritten", fault.toString()));
+        }
+        return ExitStatus.OWN_FAULT;
+    }
+
+    private void complain(String message) {
+        Console console = session.console();
+        console.err().println(console.paint(Ink.STOP, session.text("error.mark")) + " " + message);
+    }
+}

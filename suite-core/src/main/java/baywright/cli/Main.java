@@ -1,0 +1,17 @@
+package baywright.cli;
+
+/** Where the program starts. */
+public final class Main {
+
+    private Main() {}
+
+    /** Runs one command and ends the process with its exit status, unless a window stays open. */
+    public static void main(String[] args) {
+        Session session = new Session(Console.ofProcess(), Settings.ofUser(), Home.ofProcess());
+        int status = new CommandTree(session).run(args);
+        session.console().flush();
+        if (!session.windowOpened()) {
+            System.exit(status);
+        }
+    }
+}

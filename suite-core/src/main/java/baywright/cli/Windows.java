@@ -1,0 +1,32 @@
+package baywright.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.ServiceLoader;
+
+/** Finds the window's module and opens its window. */
+final class Windows {
+
+    private Windows() {}
+
+    static Optional<WindowOpener> opener() {
+        return ServiceLoader.load(WindowOpener.class).findFirst();
+    }
+
+    static boolean canOpen() {
+        return opener().map(WindowOpener::hasDisplay).orElse(false);
+    }
+
+    /**
+     * Opens the window.
+     *
+     * @throws BadInput when there is no display
+     */
+    static void open(Session session, Optional<Path> workspace) {
+        WindowOpener opener =
+                opener().filter(WindowOpener::hasDisplay).orElseThrow(() -> session.badInput("open.no-display"));
+        workspace.ifPresent(session.settings()::rememberWorkspace);
+        session.noteWindowOpened();
+        opener.open(workspace, session.home().folder());
+    }
+}

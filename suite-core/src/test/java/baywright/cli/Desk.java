@@ -1,0 +1,35 @@
+package baywright.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** The command line in this process, with its streams caught. */
+final class Desk {
+
+    private final Path settings;
+    private final Path home;
+    private boolean colour;
+
+    Desk(Path settings, Path home) {
+        this.settings = settings;
+        this.home = home;
+    }
+
+    Desk inColour() {
+        colour = true;
+        return this;
+    }
+
+    /** What a command answered. */
+    record Answer(int status, String out, String err) {}
+
+    Answer answerTo(String... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Console console = new Console(new PrintWriter(out), new PrintWriter(err), colour, Locale.UK);
+        int status = new CommandTree(new Session(console, new Settings(settings), new Home(home))).run(words);
+        return new Answer(status, out.toString(), err.toString());
+    }
+}
