@@ -1,0 +1,141 @@
+package baywright.money;
+
+import static baywright.money.Percent.share;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Collections;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * What a site charges and what its hours and materials cost, without tax. Field names are those of the shop's file, so
+ * that a trail can name them.
+ *
+ * @param currency              the site's currency; never a pseudo-currency such as gold
+ * @param charge                charge-out per attended hour by grade, each above zero
+ * @param wage                  pay per paid hour, not negative
+ * @param employerPercent       what the employer adds to the pay, not negative
+ * @param utilisationPercent    share of paid hours that land on a job, above 0 to 100
+ * @param overhead              rent, power, insurance … per sold hour, not negative
+ * @param machine               wear per hour that a machine runs, not negative
+ * @param wastePerJob           rags, discs, effluent … once a job, not negative
+ * @param reworkPercent         reserve on the cost of labour, not negative
+ * @param materialMarkupPercent what is added to the cost of materials, not negative
+ * @param margins               margins below which the owner signs
+ * @param contingency           what is held ready above the price
+ */
+public record Rates(
+        CurrencyUnit currency,
+        Map<String, BigDecimal> charge,
+        BigDecimal wage,
+        BigDecimal employerPercent,
+        BigDecimal utilisationPercent,
+        BigDecimal overhead,
+        BigDecimal machine,
+        BigDecimal wastePerJob,
+        BigDecimal reworkPercent,
+        BigDecimal materialMarkupPercent,
+        Margins margins,
+        Contingency contingency) {
+
+    /** Precision of every division of money: 34 significant digits, half even. */
+    static final MathContext PRECISION = MathContext.DECIMAL128;
+
+    /**
+     * Margins, as percent of the net price, below which the owner signs.
+     *
+     * @param afterDirectPercent after the pay of the hours worked and the materials, below 100
+     * @param afterAllPercent    after everything that the job costs, below 100
+     */
+    public record Margins(BigDecimal afterDirectPercent, BigDecimal afterAllPercent) {
+        public Margins {
+            requireBelow100("margins.afterDirectPercent", afterDirectPercent);
+            requireBelow100("margins.afterAllPercent", afterAllPercent);
+        }
+
+        private static void requireBelow100(String field, BigDecimal percent) {
+            if (percent.compareTo(Percent.HUNDRED) >= 0) {
+                throw new IllegalArgumentException(field + " must be below 100, got " + percent.toPlainString());
+            }
+        }
+    }
+
+    /**
+     * Percent of labour held ready above the price, by how well the paint is known.
+     *
+     * @param trialDonePercent after a trial section
+     * @param noTrialPercent   without one
+     * @param riskyPercent     on unknown, single-stage or repainted panels
+     */
+    public record Contingency(BigDecimal trialDonePercent, BigDecimal noTrialPercent, BigDecimal riskyPercent) {
+        public Contingency {
+            requireNotNegative("contingency.trialDonePercent", trialDonePercent);
+            requireNotNegative("contingency.noTrialPercent", noTrialPercent);
+            requireNotNegative("contingency.riskyPercent", riskyPercent);
+        }
+
+        public BigDecimal percent(Confidence confidence) {
+            return switch (confidence) {
+                case TRIAL_DONE -> trialDonePercent;
+                case NO_TRIAL -> noTrialPercent;
+                case RISKY -> riskyPercent;
+            };
+        }
+    }
+
+    public Rates {
+        if (currency.isPseudoCurrency()) {
+            throw new IllegalArgumentException("currency " + currency + " has no coins to round to");
+        }
+        if (charge.isEmpty()) {
+            throw new IllegalArgumentException("rates.charge needs at least one grade with its rate");
+        }
+        charge.forEach((grade, rate) -> {
+            if (rate.signum() <= 0) {
+                throw new IllegalArgumentException(
+                        "rates.charge." + grade + " must be above zero, got " + rate.toPlainString());
+            }
+        });
+        requireNotNegative("rates.wage", wage);
+        requireNotNegative("rates.employerPercent", employerPercent);
+        if (utilisationPercent.signum() <= 0 || utilisationPercent.compareTo(Percent.HUNDRED) > 0) {
+            throw new IllegalArgumentException("rates.utilisationPercent must be above 0 and at most 100, got "
+                    + utilisationPercent.toPlainString());
+        }
+        requireNotNegative("rates.overhead", overhead);
+        requireNotNegative("rates.machine", machine);
+        requireNotNegative("rates.wastePerJob", wastePerJob);
+        requireNotNegative("rates.reworkPercent", reworkPercent);
+        requireNotNegative("rates.materialMarkupPercent", materialMarkupPercent);
+        SortedMap<String, BigDecimal> sorted = new TreeMap<>(charge);
+        charge = Collections.unmodifiableSortedMap(sorted);
+    }
+
+    private static void requireNotNegative(String field, BigDecimal amount) {
+        if (amount.signum() < 0) {
+            throw new IllegalArgumentException(field + " must not be negative, got " + amount.toPlainString());
+        }
+    }
+
+    /**
+     * Charge-out per attended hour.
+     *
+     * @throws IllegalArgumentException when the shop has no such grade
+     */
+    public BigDecimal chargeFor(String grade) {
+        BigDecimal rate = charge.get(grade);
+        if (rate == null) {
+            throw new IllegalArgumentException(
+                    "no rate is called '" + grade + "'; the shop has " + String.join(", ", charge.keySet()));
+        }
+        return rate;
+    }
+
+    /** What an hour costs, by the paid and by the sold hour. */
+    public HourCost hourCost() {
+        return new HourCost(wage.multiply(BigDecimal.ONE.add(share(employerPercent))), share(utilisationPercent));
+    }
+}
