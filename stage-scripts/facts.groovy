@@ -1,0 +1,10 @@
+// What the survey finds and what does not change by itself. A fact of a zone goes before the vehicle's.
+fact 'size', kind: 'number', usual: 1, means: 'size of the vehicle against the medium saloon; comes with its shape'
+fact 'paint', from: ['clear-over-base', 'single-stage', 'matt', 'wrap', 'unknown'], usual: 'clear-over-base', means: 'paint system'
+fact 'hardness', from: ['soft', 'soft-to-medium', 'medium', 'medium-to-hard', 'hard'], usual: 'medium', means: 'how hard the paint is under a pad'
+fact 'colour', from: ['light', 'mid', 'dark'], usual: 'mid', means: 'light: white and silver; dark: black and solid dark'
+fact 'soiling', from: ['light', 'normal', 'heavy'], usual: 'normal', means: 'how dirty the outside is'
+fact 'cabin-soiling', from: ['light', 'normal', 'heavy', 'pets-or-smoke'], usual: 'normal', means: 'how dirty the cabin is'
+fact 'access', from: ['plain', 'vents', 'brightwork'], usual: 'plain', means: 'shape: many vents and slats, or classic brightwork, slow the hand'
+fact 'person', from: ['senior', 'able', 'learner'], usual: 'able', means: 'who does it'
+fact 'drive', from: ['combustion', 'high-voltage'], usual: 'combustion', means: 'a high-voltage vehicle is wiped only, unless a trained person signs'
