@@ -18,6 +18,7 @@ stage('compound') {
         }
         needs 'decontaminated', 'dry', why: 'bonded grit under a pad scratches the whole panel'
         prefers 'masked', why: 'burnt edges and stained trim; paint is thinnest there'
+        refuses 'filmed', why: 'melts or strips the film'
         needs 'cool', 'shade', why: 'a hot or sunny surface dries the product before it has worked'
     }
     after {

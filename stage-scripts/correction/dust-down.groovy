@@ -8,6 +8,7 @@ stage('dust-down') {
     before {
         needs 'booked-in', why: 'nothing is done before the damage is agreed'
         needs 'dry', why: 'damp dust smears'
+        refuses 'loose-soil', why: 'grit under a cloth makes the swirls we are paid to remove'
     }
     after {
         clears 'panel-wiped', 'finish-checked', reach: 'vehicle'

@@ -14,6 +14,7 @@ stage('heavy-compound') {
         needs 'spot-proven', why: 'paint hardness varies more than any list says'
         needs 'decontaminated', 'dry', why: 'bonded grit under a pad scratches the whole panel'
         needs 'masked', why: 'edges and body lines are thin: tape them or they burn'
+        refuses 'filmed', why: 'melts or strips the film'
         needs 'cool', 'shade', why: 'a hot or sunny surface dries the product before it has worked'
     }
     after {

@@ -13,6 +13,7 @@ stage('panel-wipe') {
         needs 'dry', why: 'water keeps the wipe off the oils'
         needs 'cool', 'ventilated', why: 'highly flammable vapour'
         refuses 'dusty', why: 'dust under the cloth scratches'
+        refuses 'loose-soil', why: 'grit under a cloth makes the swirls we are paid to remove'
     }
     after {
         clears 'oily', 'glazed', 'waxed'

@@ -11,6 +11,7 @@ stage('strip-wash') {
         needs 'cool', 'shade', why: 'a hot or sunny surface dries the product before it has worked'
         needs 'drained', why: 'wash water and chemistry must reach a permitted drain'
         refuses 'curing', why: 'water inside the no-water clock marks a soft coating'
+        refuses 'filmed', why: 'melts or strips the film'
     }
     after {
         clears 'dry', 'seams-dry', 'panel-wiped', 'rinsed', 'waxed', 'sealed', 'dressed', 'glazed'

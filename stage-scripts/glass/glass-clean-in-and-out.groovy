@@ -8,6 +8,7 @@ stage('glass-clean-in-and-out') {
     before {
         needs 'booked-in', why: 'nothing is done before the damage is agreed'
         needs 'dry', why: 'water streaks the cleaner'
+        refuses 'loose-soil', why: 'grit under a cloth makes the swirls we are paid to remove'
     }
     after {
         sets 'glass-clean'

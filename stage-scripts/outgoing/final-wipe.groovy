@@ -12,6 +12,7 @@ stage('final-wipe') {
         needs 'booked-in', why: 'nothing is done before the damage is agreed'
         needs 'dry', why: 'damp dust smears'
         refuses 'masked', 'live', why: 'nothing is wiped over tape or product'
+        refuses 'loose-soil', why: 'grit under a cloth makes the swirls we are paid to remove'
     }
     time {
         attended 15.min, 25.min, 45.min, times: (standard == 'show' ? 1.5 : 1)

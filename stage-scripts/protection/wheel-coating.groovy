@@ -19,7 +19,7 @@ stage('wheel-coating') {
     time {
         setUp 10.min
         attended 8.min, 12.min, 20.min, per: 'wheel'
-        standing 2.min, why: 'flashes in 2 to 10 minutes'
+        standing 120.min, why: 'flashes in 2 to 10 minutes; sets 2 hours before the wheel is refitted'
     }
     uses {
         item 'wheel-coating-liquid', 6.ml, per: 'wheel'
@@ -49,11 +49,11 @@ stage('wheel-coating') {
         avoid 'Coated on the car, barrels missed'
     }
     example 'four wheels', on: 'saloon',
-            attended: 60.min..61.min, standing: 2.min..2.min,
+            attended: 60.min..61.min, standing: 120.min..120.min,
             uses: ['wheel-coating-liquid': 24.ml, 'short-pile-cloth': 4.each, 'panel-wipe-liquid': 40.ml],
             sets: ['coated', 'curing'], clears: ['panel-wiped']
     example 'one wheel', on: 'saloon', zones: ['wheel-front-left'],
-            attended: 22.min..23.min, standing: 2.min..2.min,
+            attended: 22.min..23.min, standing: 120.min..120.min,
             uses: ['wheel-coating-liquid': 6.ml, 'short-pile-cloth': 1.each, 'panel-wipe-liquid': 10.ml],
             sets: ['coated', 'curing'], clears: ['panel-wiped']
 }

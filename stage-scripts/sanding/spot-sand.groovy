@@ -15,6 +15,7 @@ stage('spot-sand') {
         needs 'decontaminated', 'dry', why: 'bonded grit under a pad scratches the whole panel'
         needs 'masked', why: 'edges and body lines are thin: tape them or they burn'
         needs 'cool', why: 'warm paint clogs and drags'
+        refuses 'filmed', why: 'melts or strips the film'
     }
     after {
         clears 'seams-dry', 'polished', 'refined'

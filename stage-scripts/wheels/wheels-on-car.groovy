@@ -13,6 +13,9 @@ stage('wheels-on-car') {
         needs 'cool', why: 'hot brakes dry the cleaner and crack'
         needs 'drained', why: 'wash water and chemistry must reach a permitted drain'
         refuses 'curing', why: 'water inside the no-water clock marks a soft coating'
+        if (cleaner == 'acid') {
+            refuses 'live', why: 'acid on iron remover gives off a toxic sulphide gas'
+        }
     }
     after {
         clears 'loose-soil', 'dry', 'seams-dry', 'dressed', 'panel-wiped'
