@@ -5,7 +5,7 @@ stage('final-wipe') {
     family 'outgoing'
     revision 1
     inputs {
-        choice 'standard', from: ['usual', 'show'], usual: 'usual', why: 'show standard takes half as long again'
+        choice 'standard', from: ['usual', 'show'], usual: 'usual', why: 'show standard takes one and a half to two times as long'
     }
     worksOn 'paint', 'glass', 'wheel', 'arch', 'trim', 'lamp', 'bright-metal', 'fabric-roof'
     before {
@@ -15,7 +15,7 @@ stage('final-wipe') {
         refuses 'loose-soil', why: 'grit under a cloth makes the swirls we are paid to remove'
     }
     time {
-        attended 15.min, 25.min, 45.min, times: (standard == 'show' ? 1.5 : 1)
+        attended 15.min, 25.min, 45.min, times: (standard == 'show' ? 1.75 : 1)
     }
     uses {
         item 'short-pile-cloth', 3.each
@@ -38,6 +38,6 @@ stage('final-wipe') {
             attended: 26.min..27.min,
             uses: ['short-pile-cloth': 3.each, 'glass-cleaner': 20.ml]
     example 'show coupe', on: 'coupe', with: [standard: 'show'],
-            attended: 40.min..40.min,
+            attended: 46.min..47.min,
             uses: ['short-pile-cloth': 3.each, 'glass-cleaner': 20.ml]
 }

@@ -5,7 +5,7 @@ stage('engine-bay-clean') {
     family 'trim'
     revision 1
     inputs {
-        choice 'standard', from: ['usual', 'show'], usual: 'usual', why: 'show standard takes half as long again'
+        choice 'standard', from: ['usual', 'show'], usual: 'usual', why: 'show standard takes one and a half to two times as long'
     }
     worksOn 'engine-bay'
     before {
@@ -20,7 +20,7 @@ stage('engine-bay-clean') {
         arrives 'dry', after: 30.min
     }
     time {
-        attended 25.min, 40.min, 80.min, times: (standard == 'show' ? 1.5 : 1)
+        attended 25.min, 40.min, 80.min, times: (standard == 'show' ? 1.75 : 1)
         standing 3.min, why: 'the cleaner works 3 to 5 minutes and is rinsed inside the stage'
     }
     uses {
@@ -55,7 +55,7 @@ stage('engine-bay-clean') {
             uses: ['all-purpose-cleaner': 200.ml, dressing: 30.ml],
             sets: ['washed', 'dressed', 'wet'], clears: ['loose-soil', 'panel-wiped']
     example 'show coupe', on: 'coupe', with: [standard: 'show'],
-            attended: 66.min..67.min, standing: 3.min..3.min,
+            attended: 77.min..78.min, standing: 3.min..3.min,
             uses: ['all-purpose-cleaner': 200.ml, dressing: 30.ml],
             sets: ['washed', 'dressed', 'wet'], clears: ['loose-soil', 'panel-wiped']
 }
