@@ -1,0 +1,224 @@
+package baywright.library;
+
+import static baywright.script.Word.word;
+
+import baywright.library.Fact.Kind;
+import baywright.library.State.Scope;
+import baywright.quantity.Quantity;
+import baywright.quantity.Unit;
+import baywright.script.Call;
+import baywright.script.Nearest;
+import baywright.script.Node;
+import baywright.script.Place;
+import baywright.script.Problems;
+import baywright.script.Type;
+import baywright.script.Value;
+import baywright.script.Vocabulary.Section;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A whole file: declarations in any order. Stages are only noted here; they are read once all facts are known. */
+final class FileBlock extends Blocks {
+
+    static final Section SECTION = new Section(
+            "library",
+            "at the start of a line outside all braces",
+            "A library is a folder of files whose names end in .groovy; any file may hold any declaration. Ids are"
+                    + " lower-case letters, digits and single hyphens.",
+            List.of(
+                    word("state")
+                            .takes("id", Type.ID.called("an id", "ids", "'washed'"))
+                            .needsNamed("means", Type.TEXT)
+                            .named("opposite", Type.IDS)
+                            .named("implies", Type.IDS)
+                            .named("madeOf", Type.IDS)
+                            .named("lasts", Type.DURATION)
+                            .named("scope", Type.oneOf("zone", "vehicle", "condition"), "zone")
+                            .means(
+                                    "a fact about a zone, the vehicle or the bay that stages find, set and clear. A state"
+                                            + " ends when its opposite begins; a state 'madeOf:' others holds while all of them do;"
+                                            + " 'lasts:' says how long it holds before it must be made again; a condition is given"
+                                            + " by the bay")
+                            .example("state 'washed', means: 'contact-washed, no loose grit', opposite: 'loose-soil'"),
+                    word("surface")
+                            .takes("id", Type.ID.called("an id", "ids", "'paint'"))
+                            .needsNamed("means", Type.TEXT)
+                            .means("a kind of surface that zones have and stages work on")
+                            .example("surface 'paint', means: 'painted body panels'"),
+                    word("family")
+                            .takes("id", Type.ID.called("an id", "ids", "'wash'"))
+                            .needsNamed("title", Type.TEXT)
+                            .named("setUp", Type.DURATION, Quantity.of(0, Unit.MINUTE))
+                            .means(
+                                    "a group of stages that share tools; 'setUp:' is the time to get them out and put them"
+                                            + " away, once a visit")
+                            .example("family 'wash', title: 'Washing', setUp: 10.min"),
+                    word("fact")
+                            .takes("id", Type.ID.called("an id", "ids", "'hardness'"))
+                            .named("from", Type.TEXTS)
+                            .named("kind", Type.oneOf("choice", "number", "yes-no"))
+                            .named("usual", Type.ANY)
+                            .needsNamed("means", Type.TEXT)
+                            .means(
+                                    "something that the survey finds and that does not change by itself: one text of a list"
+                                            + " ('from:'), a number or a yes-or-no")
+                            .example("fact 'hardness', from: ['soft', 'medium', 'hard'], usual: 'medium',"
+                                    + " means: 'how hard the clear coat is'"),
+                    word("factor")
+                            .takes("id", Type.ID.called("an id", "ids", "'hardness'"))
+                            .opens("factor")
+                            .means("makes hands-on times larger or smaller by a surveyed fact")
+                            .example("factor('hardness') { reads 'hardness'; value 'hard', 1.3 }"),
+                    word("stage")
+                            .takes("id", Type.ID.called("an id", "ids", "'iron-removal'"))
+                            .opens("stage")
+                            .means("one kind of work")
+                            .example("stage('iron-removal') { title 'Iron fallout removal' }")));
+
+    /** A stage that was met: its block with the locals that it sees. */
+    record Met(String id, Place place, Node.Block block, baywright.script.Scope scope) {}
+
+    /** A state with the places of the states that it names. */
+    record StateDraft(State state, List<Value> named) {}
+
+    private final Problems problems;
+    private final List<StateDraft> states = new ArrayList<>();
+    private final List<Surface> surfaces = new ArrayList<>();
+    private final List<Family> families = new ArrayList<>();
+    private final List<Fact> facts = new ArrayList<>();
+    private final List<FactorBlock.Draft> factors = new ArrayList<>();
+    private final List<Met> stages = new ArrayList<>();
+
+    FileBlock(Problems problems) {
+        super(SECTION.name());
+        this.problems = problems;
+    }
+
+    @Override
+    public void accept(Call call) {
+        String id = call.text("id");
+        Place place = call.value("id").place();
+        switch (call.word().name()) {
+            case "state" -> state(call, id, place);
+            case "surface" -> surfaces.add(new Surface(id, call.text("means"), place));
+            case "family" -> family(call, id, place);
+            case "fact" -> fact(call, id, place);
+            case "factor" -> factor(call, id, place);
+            default -> stage(call, id, place);
+        }
+    }
+
+    private void state(Call call, String id, Place place) {
+        Optional<Quantity> lasts = call.given("lasts").map(v -> (Quantity) v.raw());
+        if (lasts.isPresent() && lasts.get().amount().signum() <= 0) {
+            call.badValue(call.value("lasts").place(), "'lasts:' of 'state' is a time above zero");
+            return;
+        }
+        List<Value> named = new ArrayList<>(call.list("opposite"));
+        named.addAll(call.list("implies"));
+        named.addAll(call.list("madeOf"));
+        Scope scope = Scope.valueOf(call.text("scope").toUpperCase(Locale.ROOT));
+        State state = new State(
+                id,
+                call.text("means"),
+                scope,
+                call.texts("opposite"),
+                call.texts("implies"),
+                call.texts("madeOf"),
+                lasts,
+                place);
+        states.add(new StateDraft(state, named));
+    }
+
+    private void family(Call call, String id, Place place) {
+        Quantity setUp = call.quantity("setUp");
+        if (setUp.amount().signum() < 0) {
+            call.badValue(call.value("setUp").place(), "'setUp:' of 'family' is a time from 0");
+            return;
+        }
+        families.add(new Family(id, call.text("title"), setUp, place));
+    }
+
+    private void fact(Call call, String id, Place place) {
+        boolean listed = call.has("from");
+        String kindText = call.has("kind") ? call.text("kind") : listed ? "choice" : "";
+        if (kindText.isEmpty() || listed != kindText.equals("choice")) {
+            call.error(
+                    call.place(),
+                    "wrong-argument",
+                    "'fact' wants either 'from:' with a list of texts, or 'kind:' with 'number' or 'yes-no'");
+            return;
+        }
+        Kind kind = Kind.valueOf(kindText.toUpperCase(Locale.ROOT).replace('-', '_'));
+        List<String> choices = call.texts("from");
+        Fact bare = new Fact(id, kind, choices, "", call.text("means"), place);
+        if (!call.has("usual")) {
+            if (kind != Kind.NUMBER) {
+                call.error(call.place(), "wrong-argument", "'fact' wants 'usual:' with " + InputValues.wanted(bare));
+                return;
+            }
+            facts.add(bare);
+            return;
+        }
+        Value usual = call.value("usual");
+        if (InputValues.fit(bare, usual).isEmpty()) {
+            String hint = usual.raw() instanceof String met ? Nearest.hint(met, choices) : "";
+            call.error(
+                    usual.place(),
+                    "wrong-argument",
+                    "'usual:' of 'fact' wants " + InputValues.wanted(bare) + "; it is " + usual.described() + hint);
+            return;
+        }
+        facts.add(new Fact(id, kind, choices, plain(usual), call.text("means"), place));
+    }
+
+    private static String plain(Value value) {
+        return value.raw() instanceof BigDecimal number
+                ? number.toPlainString()
+                : value.raw().toString();
+    }
+
+    private void factor(Call call, String id, Place place) {
+        FactorBlock block = new FactorBlock(id, place);
+        call.inside(block);
+        block.judge(problems);
+        if (block.fact().isPresent()) {
+            factors.add(block.build());
+        }
+    }
+
+    private void stage(Call call, String id, Place place) {
+        if (call.isConditional()) {
+            call.error(call.place(), "conditional", "a stage cannot stand in an if, a switch or a loop");
+            return;
+        }
+        stages.add(new Met(id, place, call.block().orElseThrow(), call.scope()));
+    }
+
+    List<StateDraft> states() {
+        return states;
+    }
+
+    List<Surface> surfaces() {
+        return surfaces;
+    }
+
+    List<Family> families() {
+        return families;
+    }
+
+    List<Fact> facts() {
+        return facts;
+    }
+
+    List<FactorBlock.Draft> factors() {
+        return factors;
+    }
+
+    List<Met> stages() {
+        return stages;
+    }
+}

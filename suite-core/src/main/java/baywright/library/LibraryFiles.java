@@ -1,0 +1,81 @@
+package baywright.library;
+
+import baywright.script.Place;
+import baywright.script.Problem;
+import baywright.script.Problem.Severity;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The files of a library's folder.
+ *
+ * @param texts    text of each readable file by its name relative to the folder, with {@code /}
+ * @param problems files that could not be read
+ */
+record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
+
+    private static final int DEEPEST_FOLDER = 8;
+    private static final int MOST_FILES = 10_000;
+    private static final long MOST_BYTES = 256 * 1024;
+
+    static LibraryFiles read(Path folder) throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        List<Problem> problems = new ArrayList<>();
+        List<Path> paths;
+        try (Stream<Path> walk = Files.walk(folder, DEEPEST_FOLDER)) {
+            paths = walk.filter(p -> p.getFileName().toString().endsWith(".groovy"))
+                    .filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
+                    .sorted()
+                    .limit(MOST_FILES + 1L)
+                    .toList();
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        if (paths.size() > MOST_FILES) {
+            problems.add(problem(".", "a library holds at most " + MOST_FILES + " files; the rest is left out"));
+            paths = paths.subList(0, MOST_FILES);
+        }
+        for (Path path : paths) {
+            String name = folder.relativize(path).toString().replace('\\', '/');
+            try {
+                texts.put(name, text(path));
+            } catch (CharacterCodingException e) {
+                problems.add(problem(name, "the file is not UTF-8 text; save it as UTF-8"));
+            } catch (TooLarge e) {
+                problems.add(problem(name, "the file is too large; a file holds at most 65536 characters"));
+            } catch (IOException e) {
+                problems.add(problem(name, "the file cannot be read; check its permissions"));
+            }
+        }
+        return new LibraryFiles(texts, problems);
+    }
+
+    private static final class TooLarge extends IOException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private static String text(Path path) throws IOException {
+        if (Files.size(path) > MOST_BYTES) {
+            throw new TooLarge();
+        }
+        return StandardCharsets.UTF_8
+                .newDecoder()
+                .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+                .toString();
+    }
+
+    private static Problem problem(String name, String message) {
+        return new Problem(Place.ofFile(name), Severity.ERROR, "file", message, "");
+    }
+}

@@ -1,0 +1,212 @@
+package baywright.library;
+
+import baywright.library.Fact.Kind;
+import baywright.script.Evaluator;
+import baywright.script.Names;
+import baywright.script.Place;
+import baywright.script.Problem;
+import baywright.script.Problem.Severity;
+import baywright.script.Problems;
+import baywright.script.Scope;
+import baywright.script.Script;
+import baywright.script.ScriptParser;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+
+/**
+ * Makes a library of the texts of its files. Any texts at all give a library: what is wrong is listed, and a stage with
+ * an error is left out while all others are there. Files are read on all cores; the result does not depend on that.
+ */
+public final class LibraryLoader {
+
+    /** The vehicle's size: known to every library without being declared, set by the vehicle's shape. */
+    public static final Fact SIZE = new Fact(
+            "size", Kind.NUMBER, List.of(), "1", "size of the vehicle against a medium saloon", Place.ofFile("shapes"));
+
+    private LibraryLoader() {}
+
+    /**
+     * A library and what was wrong with its texts.
+     *
+     * @param library  all that could be used
+     * @param problems of all files, in order of place
+     */
+    public record Loaded(Library library, List<Problem> problems) {
+        public Loaded {
+            problems = List.copyOf(problems);
+        }
+
+        public List<Problem> errors() {
+            return problems.stream().filter(p -> p.severity() == Severity.ERROR).toList();
+        }
+    }
+
+    /** What one file declares. */
+    private record FileDraft(String file, FileBlock block, Problems problems, boolean broken) {}
+
+    /**
+     * Loads every file below a folder whose name ends in {@code .groovy}.
+     *
+     * @throws IOException when the folder itself cannot be listed; a file that cannot be read is a problem
+     */
+    public static Loaded load(Path folder, List<Item> items) throws IOException {
+        LibraryFiles files = LibraryFiles.read(folder);
+        return load(files.texts(), items, files.problems());
+    }
+
+    /**
+     * Loads files by their names relative to the library's folder.
+     *
+     * @param texts text of each file by name
+     * @param items the price list
+     */
+    public static Loaded load(Map<String, String> texts, List<Item> items) {
+        return load(texts, items, List.of());
+    }
+
+    private static Loaded load(Map<String, String> texts, List<Item> items, List<Problem> before) {
+        int cores = Runtime.getRuntime().availableProcessors();
+        ExecutorService workers = Executors.newFixedThreadPool(cores, ScriptParser::deepThread);
+        try {
+            return load(new TreeMap<>(texts), items, before, workers);
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    private static Loaded load(
+            Map<String, String> texts, List<Item> items, List<Problem> before, ExecutorService workers) {
+        List<FileDraft> files = inParallel(
+                workers,
+                texts.entrySet().stream()
+                        .<Callable<FileDraft>>map(e -> () -> file(e.getKey(), e.getValue()))
+                        .toList());
+        Declared<State> states = new Declared<>("state");
+        Declared<Surface> surfaces = new Declared<>("surface");
+        Declared<Family> families = new Declared<>("family");
+        Declared<Fact> facts = new Declared<>("fact");
+        Declared<JobFactor> factors = new Declared<>("factor");
+        Declared<FileBlock.Met> met = new Declared<>("stage");
+        Declared<Item> stock = new Declared<>("item");
+        Problems ignored = new Problems();
+        items.forEach(i -> stock.add(i, Item::id, i2 -> Place.ofFile("items.json"), ignored));
+        Set<String> broken = new LinkedHashSet<>();
+        for (FileDraft file : files) {
+            FileBlock block = file.block();
+            Problems problems = file.problems();
+            block.states().forEach(s -> states.add(s.state(), State::id, State::place, problems));
+            block.surfaces().forEach(s -> surfaces.add(s, Surface::id, Surface::place, problems));
+            block.families().forEach(f -> families.add(f, Family::id, Family::place, problems));
+            block.facts().forEach(f -> facts.add(f, Fact::id, Fact::place, problems));
+            block.factors().forEach(f -> factors.add(f.factor(), JobFactor::id, JobFactor::place, problems));
+            for (FileBlock.Met one : block.stages()) {
+                boolean first = !met.has(one.id());
+                met.add(one, FileBlock.Met::id, FileBlock.Met::place, problems);
+                if (first && file.broken()) {
+                    broken.add(one.id());
+                }
+            }
+        }
+        List<Fact> known = new ArrayList<>(facts.all());
+        if (!facts.has(SIZE.id())) {
+            known.add(SIZE);
+        }
+        List<StageDraft> stages = inParallel(
+                workers,
+                met.all().stream()
+                        .<Callable<StageDraft>>map(m -> () -> StageDraft.read(m, known))
+                        .toList());
+        Set<String> ids = new LinkedHashSet<>(met.ids());
+        LibraryLint lint = new LibraryLint(states, surfaces, families, facts, stock, ids);
+        for (FileDraft file : files) {
+            file.block().states().forEach(s -> lint.state(s, file.problems()));
+            file.block().factors().forEach(f -> lint.factor(f, file.problems()));
+        }
+        stages.forEach(lint::stage);
+        new Reachability(states, stages).judge();
+
+        List<Problem> problems = new ArrayList<>(before);
+        files.forEach(f -> problems.addAll(f.problems().sorted()));
+        stages.forEach(s -> problems.addAll(s.problems().sorted()));
+        List<Stage> usable = stages.stream()
+                .filter(s -> s.problems().errors() == 0)
+                .map(StageDraft::stage)
+                .filter(s -> !broken.contains(s.id()))
+                .toList();
+        Library library = Library.of(
+                states.all(),
+                surfaces.all(),
+                families.all(),
+                facts.all(),
+                factors.all(),
+                stock.all(),
+                usable,
+                hash(texts, items));
+        return new Loaded(library, problems.stream().distinct().sorted().toList());
+    }
+
+    private static FileDraft file(String name, String text) {
+        Script script = ScriptParser.parseHere(name, text);
+        Problems problems = new Problems();
+        problems.addAll(script.problems());
+        boolean broken = problems.errors() > 0;
+        FileBlock block = new FileBlock(problems);
+        new Evaluator(StageLanguage.VOCABULARY, problems, Names.NONE, true)
+                .start(script.body(), Scope.outermost(), block);
+        return new FileDraft(name, block, problems, broken);
+    }
+
+    private static <T> List<T> inParallel(ExecutorService workers, List<Callable<T>> tasks) {
+        List<T> results = new ArrayList<>();
+        try {
+            for (Future<T> future : workers.invokeAll(tasks)) {
+                results.add(future.get());
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("loading the library was interrupted", e);
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException r ? r : new IllegalStateException(e.getCause());
+        }
+        return results;
+    }
+
+    private static String hash(Map<String, String> texts, List<Item> items) {
+        Map<String, String> all = new LinkedHashMap<>(texts);
+        all.put("items", items.stream().map(Item::toString).sorted().collect(Collectors.joining("\n")));
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            all.forEach((name, text) -> {
+                update(digest, name);
+                update(digest, text);
+            });
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /** Length first, so that no two lists of texts give the same bytes. */
+    private static void update(MessageDigest digest, String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        digest.update((bytes.length + ":").getBytes(StandardCharsets.UTF_8));
+        digest.update(bytes);
+    }
+}

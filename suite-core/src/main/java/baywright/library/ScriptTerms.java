@@ -1,0 +1,72 @@
+package baywright.library;
+
+import baywright.script.Evaluator;
+import baywright.script.Node;
+import baywright.script.Problem;
+import baywright.script.Problems;
+import baywright.script.Scope;
+import baywright.script.ScriptFault;
+import baywright.script.Value;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Works out a stage's terms by running its script, and keeps the last ones: most steps agree on what they read. */
+final class ScriptTerms implements Stage.TermsSource {
+
+    private static final int KEPT = 32;
+
+    /** Terms with the values that were read for them. */
+    private record Known(Map<String, Object> read, StageTerms terms) {}
+
+    private final List<Node> body;
+    private final Scope scope;
+    private final List<Input> inputs;
+    private final List<Fact> facts;
+    private volatile List<Known> known = List.of();
+
+    ScriptTerms(List<Node> body, Scope scope, List<Input> inputs, List<Fact> facts) {
+        this.body = body;
+        this.scope = scope;
+        this.inputs = List.copyOf(inputs);
+        this.facts = List.copyOf(facts);
+    }
+
+    @Override
+    public StageTerms of(Map<String, Value> with, Map<String, Value> surveyed) {
+        StageNames names = new StageNames(inputs, facts, with, surveyed);
+        for (Known one : known) {
+            if (agrees(one, names)) {
+                return one.terms();
+            }
+        }
+        StageTerms terms = workOut(names);
+        keep(new Known(names.raw(terms.dependsOn()), terms));
+        return terms;
+    }
+
+    private static boolean agrees(Known one, StageNames names) {
+        return names.raw(one.read().keySet()).equals(one.read());
+    }
+
+    private synchronized void keep(Known one) {
+        List<Known> more = new ArrayList<>(known);
+        if (more.size() == KEPT) {
+            more.remove(0);
+        }
+        more.add(one);
+        known = List.copyOf(more);
+    }
+
+    private StageTerms workOut(StageNames names) {
+        Problems problems = new Problems();
+        TermsBlock block = new TermsBlock();
+        Evaluator evaluator = new Evaluator(StageLanguage.VOCABULARY, problems, names, false);
+        evaluator.start(body, scope.inner(), block);
+        List<Problem> found = problems.sorted();
+        if (problems.errors() > 0) {
+            throw new ScriptFault(found);
+        }
+        return block.build(evaluator.read());
+    }
+}

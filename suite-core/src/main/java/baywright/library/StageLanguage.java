@@ -1,0 +1,44 @@
+package baywright.library;
+
+import static baywright.script.Word.word;
+
+import baywright.script.Type;
+import baywright.script.Vocabulary;
+import java.util.List;
+
+/** The words of the stage language, all of them. */
+public final class StageLanguage {
+
+    /** Version of the vocabulary; part of every key under which something made from a script is kept. */
+    public static final String VERSION = "1.0";
+
+    /** Every word, by the section in which it may stand. */
+    public static final Vocabulary VOCABULARY = new Vocabulary(
+            List.of(
+                    FileBlock.SECTION,
+                    FactorBlock.SECTION,
+                    StageBlock.SECTION,
+                    InputsBlock.SECTION,
+                    BeforeBlock.SECTION,
+                    AfterBlock.SECTION,
+                    TimeBlock.SECTION,
+                    UsesBlock.SECTION,
+                    HazardsBlock.SECTION,
+                    CrewBlock.SECTION,
+                    PlaceBlock.SECTION,
+                    ClimateBlock.SECTION,
+                    FilmBlock.SECTION,
+                    ChecksBlock.SECTION),
+            List.of(
+                    word("input")
+                            .takes("name", Type.ID.called("a name", "names", "'grit-depth'"))
+                            .means("the value of an input whose name has a hyphen")
+                            .example("input('grit-depth')"),
+                    word("surveyed")
+                            .takes("fact", Type.ID.called("a fact", "facts", "'hardness'"))
+                            .means("what the survey found for this fact, or its usual value; a number without a usual"
+                                    + " value is nothing where the survey is silent, so write surveyed('…') ?: 120")
+                            .example("surveyed('hardness') == 'soft'")));
+
+    private StageLanguage() {}
+}

@@ -1,0 +1,65 @@
+package baywright.library;
+
+import static baywright.script.Word.word;
+
+import baywright.library.StageTerms.Use;
+import baywright.quantity.Quantity;
+import baywright.script.Call;
+import baywright.script.Type;
+import baywright.script.Vocabulary.Section;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code uses { }}: consumables. */
+final class UsesBlock extends Blocks {
+
+    private static final Type DILUTION = Type.TEXT.called("a dilution", "dilutions", "'1:10'");
+
+    static final Section SECTION = new Section(
+            "uses",
+            "in 'uses { }'",
+            "Consumables from the price list.",
+            List.of(word("item")
+                    .takes("item", Type.ID.called("an item", "items", "'iron-remover'"))
+                    .takes("amount", Type.QUANTITY)
+                    .named("per", TimeBlock.DRIVER, "vehicle")
+                    .named("times", TimeBlock.FACTOR, BigDecimal.ONE)
+                    .named("diluted", DILUTION)
+                    .means(
+                            "an amount for each unit of the driver; with 'diluted:' the amount is ready mix: '1:10' is one"
+                                    + " part in eleven, '1 in 10' one part in ten")
+                    .example("item 'iron-remover', 75.ml, per: 'm2', times: passes")));
+
+    private final List<Use> uses = new ArrayList<>();
+
+    UsesBlock() {
+        super(SECTION.name());
+    }
+
+    @Override
+    public void accept(Call call) {
+        Quantity amount = call.quantity("amount");
+        if (amount.amount().signum() < 0) {
+            call.badValue(call.value("amount").place(), "'item' wants an amount from 0");
+            return;
+        }
+        Optional<BigDecimal> times = TimeBlock.times(call);
+        String diluted = call.text("diluted");
+        Optional<Dilution> dilution = Dilution.read(diluted);
+        if (!diluted.isEmpty() && dilution.isEmpty()) {
+            call.badValue(
+                    call.value("diluted").place(),
+                    "'diluted:' of 'item' wants a dilution such as '1:10' or '1 in 10'; it is the text '" + diluted
+                            + "'");
+            return;
+        }
+        Quantity neat = dilution.map(d -> d.concentrateIn(amount)).orElse(amount);
+        times.ifPresent(t -> uses.add(new Use(call.text("item"), neat, diluted, call.text("per"), t, origin(call))));
+    }
+
+    List<Use> build() {
+        return uses;
+    }
+}

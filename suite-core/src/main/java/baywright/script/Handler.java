@@ -1,0 +1,16 @@
+package baywright.script;
+
+/** What the words of one pair of braces do. It collects; whoever made it asks it for the whole when the braces end. */
+public interface Handler {
+
+    /** Name of the section of the vocabulary whose words it takes. */
+    String section();
+
+    /** Takes a word whose arguments have been checked against its declaration. */
+    void accept(Call call);
+
+    /** Whether it leaves a word aside without looking at its arguments. */
+    default boolean skips(Word word) {
+        return false;
+    }
+}

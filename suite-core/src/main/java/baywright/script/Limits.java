@@ -1,0 +1,58 @@
+package baywright.script;
+
+/**
+ * How large a script and its values may be. Groovy's parser cannot be stopped once it runs, so the limits on text are
+ * checked before it sees the text; they keep the slowest known constructs of Groovy 5.0.8 below a second.
+ */
+final class Limits {
+
+    /** Characters of one file. */
+    static final int TEXT = 64 * 1024;
+
+    /** Tokens of one file. */
+    static final int TOKENS = 8_000;
+
+    /** Tokens of one statement, not counting what stands in its own braces. */
+    static final int STATEMENT_TOKENS = 400;
+
+    /** Brackets in brackets. */
+    static final int DEPTH = 24;
+
+    /** Arrows, casts and type arguments of one statement, each; their cost grows fastest. */
+    static final int ARROWS = 8;
+
+    /** Operators of one statement; {@code else} of one {@code if}. */
+    static final int CHAIN = 100;
+
+    /** Characters of one token. */
+    static final int TOKEN_LENGTH = 4_000;
+
+    /** Digits of a number as written. */
+    static final int DIGITS = 30;
+
+    /** Places before or behind the decimal point of a number as written. */
+    static final int SCALE = 30;
+
+    /** Decimal places before or behind the point of a worked-out number. */
+    static final int COMPUTED_SCALE = 100;
+
+    /** Characters of a worked-out text. */
+    static final int TEXT_RESULT = 10_000;
+
+    /** Entries of a list or a map, numbers in a range that is walked. */
+    static final int LIST = 1_000;
+
+    /** Steps of one evaluation. */
+    static final int STEPS = 200_000;
+
+    /** Syntax errors looked for in one file. */
+    static final int SYNTAX_ERRORS = 10;
+
+    /** Problems kept of one file. */
+    static final int PROBLEMS = 200;
+
+    /** Stack of a thread that parses, bytes. */
+    static final long STACK = 16L * 1024 * 1024;
+
+    private Limits() {}
+}

@@ -1,0 +1,86 @@
+package baywright.script;
+
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+
+/**
+ * Reads the text of a script into plain data. Nothing of the text runs, no class that it names is loaded. Any text at
+ * all gives a result; what is wrong with it is listed with its place.
+ */
+public final class ScriptParser {
+
+    private ScriptParser() {}
+
+    /** Parses one file on a thread of its own with a stack of known size. */
+    public static Script parse(String file, String text) {
+        return onDeepStack(() -> parseHere(file, text));
+    }
+
+    /** A thread whose stack is deep enough for everything that the limits let through. */
+    public static Thread deepThread(Runnable work) {
+        Thread thread = new Thread(null, work, "stage-parser", Limits.STACK);
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    private static <T> T onDeepStack(Callable<T> work) {
+        CompletableFuture<T> result = new CompletableFuture<>();
+        Thread thread = deepThread(() -> {
+            try {
+                result.complete(work.call());
+            } catch (Exception | Error e) {
+                result.completeExceptionally(e);
+            }
+        });
+        thread.start();
+        try {
+            return result.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException r ? r : new IllegalStateException(e.getCause());
+        }
+    }
+
+    /** Parses on the caller's thread, which must come from {@link #deepThread}. */
+    public static Script parseHere(String file, String text) {
+        Problems problems = new Problems();
+        SourceText source = new SourceText(file, text);
+        Problems later = new Problems();
+        for (int round = 0; round <= Limits.SYNTAX_ERRORS; round++) {
+            Problems found = new Problems();
+            Guard.Verdict verdict = Guard.look(source, round == 0 ? problems : found);
+            if (verdict.fatal()) {
+                // After a line was emptied a bracket may be missing only because of that.
+                return new Script(file, List.of(), problems.sorted());
+            }
+            problems.addAll(found.sorted());
+            if (!verdict.badLines().isEmpty()) {
+                if (!blankAll(source, verdict.badLines())) {
+                    break;
+                }
+                continue;
+            }
+            GroovyReader.Result result = GroovyReader.read(source);
+            if (result.body().isPresent()) {
+                later.addAll(result.problems().sorted());
+                problems.addAll(later.sorted());
+                return new Script(file, result.body().get(), problems.sorted());
+            }
+            problems.addAll(result.problems().sorted());
+            if (result.errorLine() == 0 || !source.blank(result.errorLine())) {
+                break;
+            }
+        }
+        return new Script(file, List.of(), problems.sorted());
+    }
+
+    private static boolean blankAll(SourceText source, Set<Integer> lines) {
+        boolean changed = false;
+        for (int line : lines) {
+            changed |= source.blank(line);
+        }
+        return changed;
+    }
+}
