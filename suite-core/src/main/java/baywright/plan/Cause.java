@@ -26,6 +26,12 @@ public sealed interface Cause {
     /** The bay does not give the condition. */
     record BayLacks(String state, String bay) implements Cause {}
 
+    /** The bay gives a condition that is not wanted. */
+    record BayGives(String state, String bay) implements Cause {}
+
     /** Only a later step sets the state. */
     record SetLater(String state, String step) implements Cause {}
+
+    /** Only a later step clears the state. */
+    record ClearedLater(String state, String step) implements Cause {}
 }

@@ -53,4 +53,28 @@ public sealed interface Reason {
 
     /** No bay of the shop is of the kind that a step needs. */
     record NoBay(String step, String bay) implements Reason {}
+
+    /** A step is fixed before the vehicle is there. */
+    record BeforeStart(String step, BigDecimal minutes) implements Reason {}
+
+    /** Something that may stand only so long is not followed by any step on its zones. */
+    record LeftStanding(String step, BigDecimal mostMinutes, String why) implements Reason {}
+
+    /** Two steps have one id; {@code count} of them in all. */
+    record StepTwice(String step, int count) implements Reason {}
+
+    /** The script of a stage cannot be worked out for the step's inputs and facts. */
+    record StageFails(String step, String stage, String message) implements Reason {}
+
+    /** An amount that a step gives for a driver cannot be. */
+    record BadDriver(String step, String driver, String met) implements Reason {}
+
+    /**
+     * A surveyed fact that the library does not have ({@code wanted} empty), or a value that it cannot take;
+     * {@code nearest} may be empty.
+     */
+    record BadFact(String fact, String met, String wanted, String nearest) implements Reason {}
+
+    /** The survey names a state that the library does not have; {@code nearest} may be empty. */
+    record StateUnknown(String state, String nearest) implements Reason {}
 }

@@ -1,0 +1,162 @@
+package baywright.plan;
+
+import baywright.library.Fact;
+import baywright.library.Library;
+import baywright.script.Place;
+import baywright.script.Value;
+import baywright.vehicle.Shape;
+import baywright.vehicle.Survey;
+import baywright.vehicle.Zone;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The surveyed facts of each zone: the vehicle's, overlaid by the zone's own, with what the shape itself tells
+ * ({@code size}, {@code substrate}) where the library declares such a fact and the survey says nothing. Zones with the
+ * same facts share a number.
+ */
+final class FactSheet {
+
+    static final String SIZE = "size";
+
+    private static final Place SURVEY = Place.ofFile("survey");
+    private static final String SUBSTRATE = "substrate";
+
+    private final Map<String, Fact> declared = new TreeMap<>();
+    private final List<Map<String, Value>> sheets = new ArrayList<>();
+    private final int[] sheetOfRow;
+    private final BigDecimal size;
+    private final List<Finding> bad = new ArrayList<>();
+
+    FactSheet(Library library, VehicleIndex vehicle, Survey survey) {
+        library.facts().forEach(f -> declared.putIfAbsent(f.id(), f));
+        Shape shape = vehicle.shape();
+        size = shape.size();
+        Map<String, Value> whole = new TreeMap<>();
+        if (declared.containsKey(SIZE)) {
+            whole.put(SIZE, Value.of(size, SURVEY));
+        }
+        whole.putAll(read(survey.facts(), List.of()));
+        Map<Map<String, Object>, Integer> numbers = new HashMap<>();
+        sheetOfRow = new int[vehicle.rows()];
+        for (int row = 0; row < sheetOfRow.length; row++) {
+            Map<String, Value> sheet = row == vehicle.vehicle() ? whole : ofZone(vehicle.id(row), whole, shape, survey);
+            Map<String, Object> raws = new TreeMap<>();
+            sheet.forEach((id, value) -> raws.put(id, value.raw()));
+            Integer known = numbers.putIfAbsent(raws, sheets.size());
+            if (known == null) {
+                sheetOfRow[row] = sheets.size();
+                sheets.add(Map.copyOf(sheet));
+            } else {
+                sheetOfRow[row] = known;
+            }
+        }
+    }
+
+    private Map<String, Value> ofZone(String id, Map<String, Value> whole, Shape shape, Survey survey) {
+        Map<String, Value> sheet = new TreeMap<>(whole);
+        Optional<Zone> zone = shape.zone(id);
+        if (zone.isPresent() && declared.containsKey(SUBSTRATE) && !whole.containsKey(SUBSTRATE)) {
+            valueOf(declared.get(SUBSTRATE), zone.get().substrate()).ifPresent(v -> sheet.put(SUBSTRATE, v));
+        }
+        sheet.putAll(read(survey.zone(id).facts(), List.of(id)));
+        return sheet;
+    }
+
+    private Map<String, Value> read(Map<String, String> facts, List<String> zones) {
+        Map<String, Value> read = new TreeMap<>();
+        for (Map.Entry<String, String> entry : new TreeMap<>(facts).entrySet()) {
+            Fact fact = declared.get(entry.getKey());
+            Optional<Value> value = fact == null ? Optional.empty() : valueOf(fact, entry.getValue());
+            if (value.isPresent()) {
+                read.put(entry.getKey(), value.get());
+            } else {
+                bad.add(badFact(entry.getKey(), entry.getValue(), fact, zones));
+            }
+        }
+        return read;
+    }
+
+    private Finding badFact(String id, String met, Fact fact, List<String> zones) {
+        String nearest = fact == null ? Nearest.to(id, declared.keySet()) : Nearest.to(met, fact.choices());
+        String wanted = fact == null ? "" : wanted(fact);
+        return new Finding(
+                Codes.BAD_FACT, Severity.STOP, Optional.empty(), zones, new Reason.BadFact(id, met, wanted, nearest));
+    }
+
+    private static String wanted(Fact fact) {
+        return switch (fact.kind()) {
+            case CHOICE -> String.join(", ", fact.choices());
+            case NUMBER -> "a number";
+            case YES_NO -> "true or false";
+        };
+    }
+
+    /** The text of a survey as the language's value; empty when it does not fit. */
+    static Optional<Value> valueOf(Fact fact, String text) {
+        Object raw =
+                switch (fact.kind()) {
+                    case CHOICE -> fact.choices().contains(text) ? text : null;
+                    case NUMBER -> number(text);
+                    case YES_NO -> yesNo(text);
+                };
+        return Optional.ofNullable(raw).map(r -> Value.of(r, SURVEY));
+    }
+
+    private static Object yesNo(String text) {
+        return switch (text) {
+            case "true", "yes" -> true;
+            case "false", "no" -> false;
+            default -> null;
+        };
+    }
+
+    private static Object number(String text) {
+        try {
+            BigDecimal number = new BigDecimal(text.strip());
+            return Amounts.isSane(number) ? number : null;
+        } catch (NumberFormatException e) {
+            return null;
+        }
+    }
+
+    /** Facts and values that the library does not know, as findings. */
+    List<Finding> bad() {
+        return bad;
+    }
+
+    int sheetOf(int row) {
+        return sheetOfRow[row];
+    }
+
+    Map<String, Value> facts(int sheet) {
+        return sheets.get(sheet);
+    }
+
+    boolean isFact(String name) {
+        return declared.containsKey(name);
+    }
+
+    /** What a fact is on a sheet, as text: surveyed, else usual, else empty. */
+    String text(int sheet, String id) {
+        Value value = sheets.get(sheet).get(id);
+        if (value != null) {
+            return Texts.of(value);
+        }
+        Fact fact = declared.get(id);
+        return fact == null ? "" : fact.usual();
+    }
+
+    boolean isSurveyed(int sheet, String id) {
+        return sheets.get(sheet).containsKey(id);
+    }
+
+    BigDecimal size() {
+        return size;
+    }
+}

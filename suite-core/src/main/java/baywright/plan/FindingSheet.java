@@ -1,0 +1,109 @@
+package baywright.plan;
+
+import baywright.library.StageTerms.Need;
+import baywright.plan.Walk.Failure;
+import baywright.plan.Walk.Lapse;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Collects what a walk noted into findings: one for each step and reason, with all its zones, in stable order. */
+final class FindingSheet {
+
+    /** What makes one finding; the rows are gathered under it. */
+    private record Key(String code, Severity severity, Reason reason) {}
+
+    private static final Comparator<Finding> BY_GRAVITY =
+            Comparator.comparing(Finding::severity).thenComparing(Finding::code);
+
+    private final VehicleIndex vehicle;
+    private final List<String> ids;
+    private final List<Finding> whole = new ArrayList<>();
+    private final Map<Integer, List<Finding>> ready = new TreeMap<>();
+    private final Map<Integer, Map<Key, TreeSet<Integer>>> gathered = new TreeMap<>();
+
+    FindingSheet(VehicleIndex vehicle, List<String> ids) {
+        this.vehicle = vehicle;
+        this.ids = ids;
+    }
+
+    void add(Finding finding) {
+        whole.add(finding);
+    }
+
+    void add(int step, Finding finding) {
+        ready.computeIfAbsent(step, s -> new ArrayList<>()).add(finding);
+    }
+
+    private void gather(int step, String code, Severity severity, Reason reason, int row) {
+        gathered.computeIfAbsent(step, s -> new LinkedHashMap<>())
+                .computeIfAbsent(new Key(code, severity, reason), k -> new TreeSet<>())
+                .add(row);
+    }
+
+    void addFailures(List<Failure> failures, List<List<Cause>> causes) {
+        for (int f = 0; f < failures.size(); f++) {
+            Failure failure = failures.get(f);
+            Need need = failure.condition().need();
+            String id = ids.get(failure.step());
+            boolean wish = failure.condition().wish();
+            Severity severity = wish ? Severity.WARN : Severity.STOP;
+            if (need.absent()) {
+                String state = need.anyOf().size() == 1
+                        ? need.anyOf().get(0)
+                        : failure.faults().get(0).id();
+                Reason reason = new Reason.MustNotHold(id, state, need.why(), causes.get(f));
+                gather(failure.step(), wish ? Codes.PREFERS : Codes.MUST_NOT_HOLD, severity, reason, failure.row());
+            } else {
+                Reason reason = new Reason.NeedUnmet(id, need.anyOf(), need.why(), causes.get(f));
+                gather(failure.step(), wish ? Codes.PREFERS : Codes.NEED_UNMET, severity, reason, failure.row());
+            }
+        }
+    }
+
+    void addLapse(Lapse lapse) {
+        String id = ids.get(lapse.step());
+        BigDecimal bound = Ticks.minutes(lapse.bound());
+        if (lapse.after() == Tracks.NOBODY) {
+            Reason reason = new Reason.LeftStanding(id, bound, lapse.why());
+            gather(lapse.step(), Codes.LEFT_STANDING, Severity.WARN, reason, lapse.row());
+            return;
+        }
+        String after = ids.get(lapse.after());
+        BigDecimal waited = Ticks.minutes(lapse.waited());
+        if (lapse.late()) {
+            Reason reason = new Reason.TooLate(id, after, waited, bound, lapse.why());
+            gather(lapse.step(), Codes.TOO_LATE, Severity.STOP, reason, lapse.row());
+        } else {
+            Reason reason = new Reason.TooSoon(id, after, waited, bound, lapse.why());
+            gather(lapse.step(), Codes.TOO_SOON, Severity.STOP, reason, lapse.row());
+        }
+    }
+
+    /** All findings: those of the whole plan first, then by step, severity, code and first zone. */
+    List<Finding> inOrder() {
+        List<Finding> all = new ArrayList<>(whole);
+        TreeSet<Integer> steps = new TreeSet<>(ready.keySet());
+        steps.addAll(gathered.keySet());
+        for (int step : steps) {
+            List<Finding> ofStep = new ArrayList<>(ready.getOrDefault(step, List.of()));
+            List<Map.Entry<Key, TreeSet<Integer>>> groups =
+                    new ArrayList<>(gathered.getOrDefault(step, Map.of()).entrySet());
+            groups.sort(Comparator.comparing(g -> g.getValue().first()));
+            for (Map.Entry<Key, TreeSet<Integer>> group : groups) {
+                Key key = group.getKey();
+                List<String> zones = group.getValue().stream().map(vehicle::id).toList();
+                ofStep.add(new Finding(key.code(), key.severity(), Optional.of(ids.get(step)), zones, key.reason()));
+            }
+            ofStep.sort(BY_GRAVITY);
+            all.addAll(ofStep);
+        }
+        return all;
+    }
+}

@@ -1,0 +1,473 @@
+package baywright.plan;
+
+import baywright.plan.CompiledStep.Part;
+import baywright.plan.CompiledTerms.Change;
+import baywright.plan.CompiledTerms.Condition;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Walks the steps of one plan along the simple clock and notes what does not hold. */
+final class Walk {
+
+    /** A condition of a step that fails on a row, with the plain states at fault; -1 stands for an undeclared one. */
+    record Failure(int step, int row, Condition condition, List<Fault> faults) {}
+
+    /** A state at fault and what is known of it when the step comes; {@code bay} when the bay should have given it. */
+    record Fault(String id, int state, int home, List<Cause> causes) {}
+
+    /** A wait that is not kept between a step and an earlier one. */
+    record Lapse(int step, int after, int row, boolean late, long waited, long bound, String why) {}
+
+    /** A wait can uncover another; a chain longer than this is left to the findings. */
+    private static final int MOST_TURNS = 16;
+
+    private final StateIndex states;
+    private final VehicleIndex vehicle;
+    private final BayIndex bays;
+    private final List<CompiledStep> steps;
+    private final List<String> ids;
+    private final long[] fixed;
+
+    private final Tracks tracks;
+    private final int[] standsBy;
+    private final long[] standsFrom;
+    private final CompiledTerms[] stands;
+    private final long[] none;
+    private final long[] everywhere;
+    private final long[] anywhere;
+
+    final long[] starts;
+    final long[] ends;
+    final long[] waits;
+    final List<Failure> failures = new ArrayList<>();
+    final List<Lapse> lapses = new ArrayList<>();
+    final List<int[]> overlaps = new ArrayList<>();
+    final List<Integer> withoutBay = new ArrayList<>();
+    private long now;
+
+    /**
+     * Sets out.
+     *
+     * @param fixed start of each step in ticks, {@link Ticks#NEVER} where the plan leaves it open
+     */
+    Walk(Prover prover, List<CompiledStep> steps, List<String> ids, long[] fixed) {
+        states = prover.states();
+        vehicle = prover.vehicle();
+        bays = prover.bays();
+        this.steps = steps;
+        this.ids = ids;
+        this.fixed = fixed;
+        tracks = new Tracks(states, vehicle);
+        tracks.copyFrom(prover.surveyed());
+        standsBy = new int[vehicle.rows()];
+        Arrays.fill(standsBy, Tracks.NOBODY);
+        standsFrom = new long[vehicle.rows()];
+        stands = new CompiledTerms[vehicle.rows()];
+        none = new long[states.width()];
+        everywhere = new long[states.width()];
+        anywhere = new long[states.width()];
+        starts = new long[steps.size()];
+        ends = new long[steps.size()];
+        waits = new long[steps.size()];
+    }
+
+    Tracks tracks() {
+        return tracks;
+    }
+
+    void run() {
+        for (int i = 0; i < steps.size(); i++) {
+            step(i, steps.get(i));
+        }
+        for (int row = 0; row < vehicle.rows(); row++) {
+            boolean real = row != vehicle.vehicle() || vehicle.real().length == 0;
+            if (real && standsBy[row] >= 0 && stands[row].mostWait != Ticks.NEVER) {
+                lapses.add(new Lapse(
+                        standsBy[row], Tracks.NOBODY, row, true, 0, stands[row].mostWait, stands[row].waitWhy));
+            }
+            tracks.settle(row, now);
+        }
+    }
+
+    private void step(int i, CompiledStep step) {
+        if (step.parts().isEmpty()) {
+            starts[i] = now;
+            ends[i] = now;
+            return;
+        }
+        long bound = now;
+        int rows = step.vehicle() ? vehicle.rows() : step.rows().length;
+        for (int k = 0; k < rows; k++) {
+            int row = step.vehicle() ? k : step.rows()[k];
+            if (standsBy[row] >= 0) {
+                bound = Math.max(bound, standsFrom[row] + stands[row].usualWait);
+            }
+        }
+        boolean open = fixed[i] == Ticks.NEVER;
+        long start = open ? bound : fixed[i];
+        settle(step, start);
+        for (int turn = 0; open && tracks.hasPromises() && turn < MOST_TURNS; turn++) {
+            long later = promised(step, start);
+            if (later <= start) {
+                break;
+            }
+            start = later;
+            settle(step, start);
+        }
+        starts[i] = start;
+        waits[i] = Math.max(0, (open ? start : Math.min(start, bound)) - now);
+        ends[i] = start + step.elapsed();
+        for (int k = 0; k < rows; k++) {
+            timing(i, step.vehicle() ? k : step.rows()[k], start);
+        }
+        if (!open && start < now) {
+            overlaps.add(new int[] {i, lastRunning(i, start)});
+        }
+        for (Part part : step.parts()) {
+            judge(i, part, start);
+        }
+        act(i, step, ends[i]);
+        for (Part part : step.parts()) {
+            for (int row : part.rows()) {
+                stand(i, row, part.terms(), ends[i]);
+            }
+        }
+        now = Math.max(now, ends[i]);
+    }
+
+    private int lastRunning(int i, long start) {
+        for (int j = i - 1; j >= 0; j--) {
+            if (ends[j] > start && !steps.get(j).parts().isEmpty()) {
+                return j;
+            }
+        }
+        return Tracks.NOBODY;
+    }
+
+    private void stand(int i, int row, CompiledTerms terms, long from) {
+        if (row == vehicle.vehicle()) {
+            for (int real : vehicle.real()) {
+                standOn(i, real, terms, from);
+            }
+        }
+        standOn(i, row, terms, from);
+    }
+
+    private void standOn(int i, int row, CompiledTerms terms, long from) {
+        standsBy[row] = terms.stands() ? i : Tracks.NOBODY;
+        standsFrom[row] = from;
+        stands[row] = terms;
+    }
+
+    private void settle(CompiledStep step, long at) {
+        tracks.settle(vehicle.vehicle(), at);
+        if (step.vehicle()) {
+            for (int row : vehicle.real()) {
+                tracks.settle(row, at);
+            }
+        } else {
+            for (int row : step.rows()) {
+                tracks.settle(row, at);
+            }
+        }
+    }
+
+    private void timing(int i, int row, long start) {
+        int by = standsBy[row];
+        if (by < 0 || (row == vehicle.vehicle() && vehicle.real().length > 0)) {
+            return;
+        }
+        long waited = start - standsFrom[row];
+        CompiledTerms terms = stands[row];
+        if (waited < terms.leastWait) {
+            lapses.add(new Lapse(i, by, row, false, waited, terms.leastWait, terms.waitWhy));
+        } else if (waited > terms.mostWait) {
+            lapses.add(new Lapse(i, by, row, true, waited, terms.mostWait, terms.waitWhy));
+        }
+    }
+
+    // ---- what a step finds
+
+    private void look(int row, long[] gives, boolean bayKnown) {
+        if (row == vehicle.vehicle()) {
+            tracks.findOnVehicle(everywhere, anywhere);
+        } else {
+            tracks.findOn(row, everywhere);
+            System.arraycopy(everywhere, 0, anywhere, 0, anywhere.length);
+        }
+        long[] conditions = states.conditions();
+        for (int w = 0; w < everywhere.length; w++) {
+            everywhere[w] |= bayKnown ? gives[w] : conditions[w];
+            anywhere[w] |= gives[w];
+        }
+    }
+
+    private boolean fails(Condition condition) {
+        boolean any = false;
+        for (long[] alternative : condition.alternatives()) {
+            any |= Bits.contains(condition.need().absent() ? anywhere : everywhere, alternative);
+        }
+        return condition.need().absent() == any;
+    }
+
+    private void judge(int i, Part part, long start) {
+        CompiledTerms terms = part.terms();
+        String kind = terms.terms.where().bay();
+        List<BayIndex.Place> candidates = bays.of(kind);
+        boolean known = !candidates.isEmpty() || kind.isEmpty();
+        if (!known) {
+            withoutBay.add(i);
+        }
+        BayIndex.Place bay = candidates.isEmpty() ? null : choose(candidates, part);
+        long[] gives = bay == null ? none : bay.gives();
+        for (Condition condition : terms.conditions) {
+            for (int row : part.rows()) {
+                look(row, gives, known);
+                if (fails(condition)) {
+                    fail(i, row, condition, bay == null ? "" : bay.id(), start);
+                }
+            }
+        }
+    }
+
+    private BayIndex.Place choose(List<BayIndex.Place> candidates, Part part) {
+        BayIndex.Place best = candidates.get(0);
+        if (!part.terms().asksBay || candidates.size() == 1) {
+            return best;
+        }
+        int least = Integer.MAX_VALUE;
+        for (BayIndex.Place candidate : candidates) {
+            int lacks = 0;
+            for (int row : part.rows()) {
+                look(row, candidate.gives(), true);
+                for (Condition condition : part.terms().conditions) {
+                    if (condition.asksBay() && fails(condition)) {
+                        lacks += condition.wish() ? 1 : 1 << 10;
+                    }
+                }
+            }
+            if (lacks < least) {
+                least = lacks;
+                best = candidate;
+            }
+        }
+        return best;
+    }
+
+    // ---- waiting for what comes by itself
+
+    /** The earliest time from which what this step lacks, and only waits for, is there; {@code start} if nothing. */
+    private long promised(CompiledStep step, long start) {
+        long latest = start;
+        for (Part part : step.parts()) {
+            for (int row : part.rows()) {
+                look(row, none, false);
+                for (Condition condition : part.terms().conditions) {
+                    if (!condition.wish() && fails(condition)) {
+                        long due = condition.need().absent() ? gone(row, condition) : come(row, condition);
+                        latest = due == Ticks.NEVER ? latest : Math.max(latest, due);
+                    }
+                }
+            }
+        }
+        return latest;
+    }
+
+    private long come(int row, Condition condition) {
+        long first = Ticks.NEVER;
+        for (long[] alternative : condition.alternatives()) {
+            long last = 0;
+            for (int state : bits(alternative)) {
+                for (int at : lacking(row, state)) {
+                    last = Math.max(last, tracks.comes(at, state));
+                }
+            }
+            first = Math.min(first, last);
+        }
+        return first;
+    }
+
+    private long gone(int row, Condition condition) {
+        long last = 0;
+        for (long[] alternative : condition.alternatives()) {
+            if (Bits.contains(anywhere, alternative)) {
+                long first = Ticks.NEVER;
+                for (int state : bits(alternative)) {
+                    long all = 0;
+                    for (int at : holding(row, state)) {
+                        all = Math.max(all, tracks.goes(at, state));
+                    }
+                    first = Math.min(first, all);
+                }
+                last = Math.max(last, first);
+            }
+        }
+        return last;
+    }
+
+    /** Rows to blame for a plain state that a step on a row does not find. */
+    private List<Integer> lacking(int row, int state) {
+        if (Bits.has(everywhere, state)) {
+            return List.of();
+        }
+        if (row != vehicle.vehicle() || !states.isZoneScope(state)) {
+            return List.of(row);
+        }
+        List<Integer> rows = new ArrayList<>();
+        for (int real : vehicle.real()) {
+            if (tracks.concerns(real, state) && !tracks.holds(real, state)) {
+                rows.add(real);
+            }
+        }
+        return rows.isEmpty() ? List.of(row) : rows;
+    }
+
+    /** Rows on which a plain state holds that a step on a row must not find. */
+    private List<Integer> holding(int row, int state) {
+        if (row != vehicle.vehicle() || !states.isZoneScope(state)) {
+            return List.of(row);
+        }
+        List<Integer> rows = new ArrayList<>();
+        for (int real : vehicle.real()) {
+            if (tracks.holds(real, state)) {
+                rows.add(real);
+            }
+        }
+        return rows;
+    }
+
+    private static int[] bits(long[] set) {
+        return BitSet.valueOf(set).stream().toArray();
+    }
+
+    // ---- why it fails
+
+    private void fail(int i, int row, Condition condition, String bay, long start) {
+        boolean absent = condition.need().absent();
+        Set<Integer> seen = new LinkedHashSet<>();
+        Set<Integer> blamed = new LinkedHashSet<>();
+        for (long[] alternative : condition.alternatives()) {
+            if (!absent || Bits.contains(anywhere, alternative)) {
+                for (int state : bits(alternative)) {
+                    if (absent || !Bits.has(everywhere, state)) {
+                        seen.add(state);
+                        blamed.addAll(absent ? holding(row, state) : lacking(row, state));
+                    }
+                }
+            }
+        }
+        if (blamed.isEmpty()) {
+            blamed.add(row);
+        }
+        for (int at : blamed) {
+            List<Fault> faults = new ArrayList<>();
+            for (int state : seen) {
+                int home = tracks.home(at, state);
+                boolean holds = tracks.holds(home, state);
+                if (absent == holds || states.isCondition(state)) {
+                    List<Cause> causes = absent ? held(home, state, bay) : lost(home, state, bay, start);
+                    faults.add(new Fault(states.id(state), state, home, causes));
+                }
+            }
+            if (!absent) {
+                condition.need().anyOf().stream()
+                        .filter(id -> states.of(id) < 0)
+                        .forEach(id -> faults.add(new Fault(id, -1, at, List.of())));
+            }
+            failures.add(new Failure(i, at, condition, faults));
+        }
+    }
+
+    private List<Cause> held(int home, int state, String bay) {
+        String id = states.id(state);
+        int by = tracks.setBy(home, state);
+        if (by >= 0 && tracks.holds(home, state)) {
+            return List.of(new Cause.SetBy(id, ids.get(by)));
+        }
+        return List.of(tracks.holds(home, state) ? new Cause.Surveyed(id) : new Cause.BayGives(id, bay));
+    }
+
+    private List<Cause> lost(int home, int state, String bay, long start) {
+        String id = states.id(state);
+        List<Cause> causes = new ArrayList<>();
+        int setter = tracks.setBy(home, state);
+        int clearer = tracks.clearedBy(home, state);
+        if (states.isCondition(state)) {
+            causes.add(new Cause.BayLacks(id, bay));
+        } else if (tracks.isPending(home, state)) {
+            String by = ids.get(tracks.broughtBy(home, state));
+            causes.add(new Cause.NotYet(id, by, Ticks.minutes(tracks.dueAt(home, state) - start)));
+        } else if (tracks.hasPerished(home, state)) {
+            causes.add(new Cause.Perished(
+                    id,
+                    setter >= 0 ? ids.get(setter) : "",
+                    Ticks.minutes(start - tracks.setAt(home, state)),
+                    Ticks.minutes(states.lasts(state))));
+        } else if (clearer >= 0) {
+            causes.add(new Cause.ClearedBy(id, ids.get(clearer)));
+            int first = setter == Tracks.NOBODY ? tracks.broughtBy(home, state) : setter;
+            if (first != Tracks.NOBODY) {
+                causes.add(first >= 0 ? new Cause.SetBy(id, ids.get(first)) : new Cause.Surveyed(id));
+            }
+        }
+        return causes;
+    }
+
+    // ---- what a step does
+
+    private void act(int i, CompiledStep step, long end) {
+        for (Part part : step.parts()) {
+            for (Change change : part.terms().clears) {
+                act(i, step, part, change, end);
+            }
+        }
+        for (Part part : step.parts()) {
+            for (Change change : part.terms().sets) {
+                act(i, step, part, change, end);
+            }
+        }
+    }
+
+    private void act(int i, CompiledStep step, Part part, Change change, long end) {
+        for (int row : rowsOf(change, part, states, vehicle)) {
+            if (!change.unless().isEmpty() && Arrays.binarySearch(step.rows(), row) < 0 && spared(row, change, end)) {
+                continue;
+            }
+            if (!change.sets()) {
+                tracks.clear(row, change.state(), i, end);
+            } else if (change.after() == 0) {
+                tracks.set(row, change.state(), i, end);
+            } else {
+                tracks.promise(row, change.state(), i, end + change.after());
+            }
+        }
+    }
+
+    /** The rows that a change goes to. */
+    static int[] rowsOf(Change change, Part part, StateIndex states, VehicleIndex vehicle) {
+        boolean whole = Arrays.stream(states.parts(change.state())).noneMatch(states::isZoneScope);
+        if (whole) {
+            return vehicle.whole();
+        }
+        return switch (change.reach()) {
+            case ZONE -> part.rows();
+            case NEIGHBOURS -> part.around();
+            case VEHICLE -> vehicle.real();
+        };
+    }
+
+    private boolean spared(int row, Change change, long end) {
+        tracks.settle(row, end);
+        tracks.findOn(row, everywhere);
+        for (long[] alternative : change.unless()) {
+            if (Bits.contains(everywhere, alternative)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
