@@ -31,4 +31,9 @@ public record ZoneSurvey(
         readings = List.copyOf(readings);
         notes = List.copyOf(notes);
     }
+
+    /** The same findings with other readings. */
+    public ZoneSurvey withReadings(List<Reading> others) {
+        return new ZoneSurvey(facts, states, counts, others, unreadable, notes);
+    }
 }

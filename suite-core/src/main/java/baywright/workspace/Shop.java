@@ -1,0 +1,65 @@
+package baywright.workspace;
+
+import baywright.money.Rates;
+import baywright.money.TaxRule;
+import baywright.plan.Bay;
+import java.math.BigDecimal;
+import java.time.ZoneId;
+import java.util.List;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * One site as {@code shop.json} describes it. All money is in its currency and without tax.
+ *
+ * @param id       stable kebab-case id
+ * @param name     words for people, printed on quotes
+ * @param timeZone where its local times are
+ * @param language BCP 47 language of its documents, such as {@code en}
+ * @param tax      tax on its sales
+ * @param rates    what it charges and what its hours and materials cost
+ * @param quote    terms of its quotes
+ * @param film     how thin paint may become
+ * @param bays     where work is done; ids are unique
+ * @param people   who works there; ids are unique
+ */
+public record Shop(
+        String id,
+        String name,
+        ZoneId timeZone,
+        String language,
+        TaxRule tax,
+        Rates rates,
+        QuoteTerms quote,
+        FilmLimits film,
+        List<Bay> bays,
+        List<Person> people) {
+
+    public Shop {
+        bays = List.copyOf(bays);
+        people = List.copyOf(people);
+    }
+
+    public CurrencyUnit currency() {
+        return rates.currency();
+    }
+
+    /** How long a quote holds, in days, and the deposit in percent of the price. */
+    public record QuoteTerms(int validDays, BigDecimal depositPercent) {}
+
+    /** Film in µm below which work stops and below which it needs care; the first is not above the second. */
+    public record FilmLimits(BigDecimal stopBelow, BigDecimal careBelow) {
+        public FilmLimits {
+            if (stopBelow.compareTo(careBelow) > 0) {
+                throw new IllegalArgumentException("film limits need stopBelow <= careBelow, got "
+                        + stopBelow.toPlainString() + " and " + careBelow.toPlainString());
+            }
+        }
+    }
+
+    /** Someone who works there, with the ids of what they are skilled in. */
+    public record Person(String id, String name, List<String> skills) {
+        public Person {
+            skills = List.copyOf(skills);
+        }
+    }
+}

@@ -1,0 +1,225 @@
+package baywright.workspace;
+
+import baywright.money.Rates;
+import baywright.money.TaxRule;
+import baywright.plan.Bay;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
+
+/** {@code shop.json} to {@link Shop}. */
+final class ShopJson {
+
+    static final String KIND = "shop";
+    static final int VERSION = 1;
+
+    private static final Map<String, RoundingMode> ROUNDINGS = inOrder(
+            Map.entry("half-up", RoundingMode.HALF_UP),
+            Map.entry("half-even", RoundingMode.HALF_EVEN),
+            Map.entry("half-down", RoundingMode.HALF_DOWN),
+            Map.entry("down", RoundingMode.DOWN));
+    private static final Map<String, TaxRule.On> ON = inOrder(
+            Map.entry("total", TaxRule.On.TOTAL),
+            Map.entry("line", TaxRule.On.LINE),
+            Map.entry("gross", TaxRule.On.GROSS));
+    private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Z]{2})?");
+
+    private ShopJson() {}
+
+    @SafeVarargs
+    static <T> Map<String, T> inOrder(Map.Entry<String, T>... entries) {
+        Map<String, T> map = new LinkedHashMap<>();
+        for (Map.Entry<String, T> entry : entries) {
+            map.put(entry.getKey(), entry.getValue());
+        }
+        return map;
+    }
+
+    static Optional<Shop> read(Report report) {
+        return Fields.ofDocument(report, KIND, VERSION).flatMap(ShopJson::read);
+    }
+
+    private static Optional<Shop> read(Fields in) {
+        String id = in.id("id");
+        String name = in.title("name");
+        Optional<CurrencyUnit> currency = currency(in);
+        Optional<ZoneId> timeZone = timeZone(in);
+        String language = in.text("language", "en");
+        if (!LANGUAGE.matcher(language).matches()) {
+            in.refuse("language", "met the text " + Shown.quoted(language), "give a language such as \"en\"");
+        }
+        Optional<TaxRule> tax = in.object("tax").map(ShopJson::tax);
+        Optional<Fields> rates = in.object("rates");
+        Optional<Rates.Margins> margins = in.object("margins").map(ShopJson::margins);
+        Optional<Rates.Contingency> contingency = in.object("contingency").map(ShopJson::contingency);
+        Optional<Rates> allRates = rates.flatMap(r -> rates(r, currency, margins, contingency));
+        Optional<Shop.QuoteTerms> quote = in.object("quote").map(ShopJson::quote);
+        Optional<Shop.FilmLimits> film = in.object("film").flatMap(ShopJson::film);
+        List<Bay> bays = bays(in);
+        List<Shop.Person> people = people(in);
+        in.done();
+        return in.report()
+                .whenSound(() -> new Shop(
+                        id,
+                        name,
+                        timeZone.orElseThrow(),
+                        language,
+                        tax.orElseThrow(),
+                        allRates.orElseThrow(),
+                        quote.orElseThrow(),
+                        film.orElseThrow(),
+                        bays,
+                        people));
+    }
+
+    /** An ISO 4217 code of a currency that has coins. */
+    static Optional<CurrencyUnit> currency(Fields in) {
+        String code = in.text("currency");
+        try {
+            CurrencyUnit currency = CurrencyUnit.of(code);
+            if (!currency.isPseudoCurrency()) {
+                return Optional.of(currency);
+            }
+        } catch (IllegalCurrencyException e) {
+            if (Fields.isStandIn(code)) {
+                return Optional.empty();
+            }
+        }
+        in.refuse("currency", "met the text " + Shown.quoted(code), "give a code of ISO 4217 such as \"GBP\"");
+        return Optional.empty();
+    }
+
+    private static Optional<ZoneId> timeZone(Fields in) {
+        String name = in.text("timeZone");
+        try {
+            ZoneId zone = ZoneId.of(name);
+            if (!(zone instanceof ZoneOffset)) {
+                return Optional.of(zone);
+            }
+        } catch (DateTimeException e) {
+            if (Fields.isStandIn(name)) {
+                return Optional.empty();
+            }
+        }
+        in.refuse("timeZone", "met the text " + Shown.quoted(name), "give a region such as \"Europe/London\"");
+        return Optional.empty();
+    }
+
+    private static TaxRule tax(Fields in) {
+        TaxRule tax = new TaxRule(
+                in.title("name"),
+                in.number("percent", Span.PERCENT),
+                in.choice("rounding", ROUNDINGS),
+                in.choice("on", ON));
+        in.done();
+        return tax;
+    }
+
+    private static Optional<Rates> rates(
+            Fields in,
+            Optional<CurrencyUnit> currency,
+            Optional<Rates.Margins> margins,
+            Optional<Rates.Contingency> contingency) {
+        Map<String, BigDecimal> charge = in.numbers("charge", Span.RATE);
+        if (charge.isEmpty()) {
+            in.refuse("charge", "there is no charge rate", "give at least one such as { \"detailing\": 45 }");
+        }
+        BigDecimal wage = in.number("wage", Span.RATE);
+        BigDecimal employer = in.number("employerPercent", Span.from(0, 200));
+        BigDecimal utilisation = in.number("utilisationPercent", Span.above(0, 100));
+        BigDecimal overhead = in.number("overhead", Span.from(0, 100_000));
+        BigDecimal machine = in.number("machine", Span.from(0, 100_000));
+        BigDecimal waste = in.number("wastePerJob", Span.from(0, 100_000));
+        BigDecimal rework = in.number("reworkPercent", Span.PERCENT);
+        BigDecimal markup = in.number("materialMarkupPercent", Span.from(0, 1000));
+        in.done();
+        return in.report()
+                .whenSound(() -> new Rates(
+                        currency.orElseThrow(),
+                        charge,
+                        wage,
+                        employer,
+                        utilisation,
+                        overhead,
+                        machine,
+                        waste,
+                        rework,
+                        markup,
+                        margins.orElseThrow(),
+                        contingency.orElseThrow()));
+    }
+
+    private static Rates.Margins margins(Fields in) {
+        Span span = Span.from(0, 99);
+        Rates.Margins margins =
+                new Rates.Margins(in.number("afterDirectPercent", span), in.number("afterAllPercent", span));
+        in.done();
+        return margins;
+    }
+
+    private static Rates.Contingency contingency(Fields in) {
+        Span span = Span.from(0, 200);
+        Rates.Contingency contingency = new Rates.Contingency(
+                in.number("trialDonePercent", span),
+                in.number("noTrialPercent", span),
+                in.number("riskyPercent", span));
+        in.done();
+        return contingency;
+    }
+
+    private static Shop.QuoteTerms quote(Fields in) {
+        Shop.QuoteTerms quote = new Shop.QuoteTerms(
+                in.whole("validDays", Span.from(1, 3650)), in.number("depositPercent", Span.PERCENT));
+        in.done();
+        return quote;
+    }
+
+    private static Optional<Shop.FilmLimits> film(Fields in) {
+        Span span = Span.above(0, 20_000);
+        BigDecimal stop = in.number("stopBelow", span);
+        BigDecimal care = in.number("careBelow", span);
+        in.done();
+        if (stop.compareTo(care) > 0 && !in.report().hasErrors()) {
+            in.refuse(
+                    "stopBelow",
+                    "the number " + stop.toPlainString() + " is above careBelow, " + care.toPlainString(),
+                    "give a number that is not above it");
+        }
+        return in.report().whenSound(() -> new Shop.FilmLimits(stop, care));
+    }
+
+    private static List<Bay> bays(Fields in) {
+        List<Fields> all = in.objects("bays");
+        List<Bay> bays = all.stream()
+                .map(b -> {
+                    Bay bay = new Bay(b.id("id"), b.title("title"), b.ids("kind"), b.ids("conditions"));
+                    b.done();
+                    return bay;
+                })
+                .toList();
+        Fields.refuseRepeated(all, bays.stream().map(Bay::id).toList());
+        return bays;
+    }
+
+    private static List<Shop.Person> people(Fields in) {
+        List<Fields> all = in.objects("people");
+        List<Shop.Person> people = all.stream()
+                .map(p -> {
+                    Shop.Person person = new Shop.Person(p.id("id"), p.title("name"), p.ids("skills"));
+                    p.done();
+                    return person;
+                })
+                .toList();
+        Fields.refuseRepeated(all, people.stream().map(Shop.Person::id).toList());
+        return people;
+    }
+}

@@ -1,0 +1,301 @@
+package baywright.workspace;
+
+import baywright.library.Item;
+import baywright.library.Library;
+import baywright.plan.Setting;
+import baywright.vehicle.Reading;
+import baywright.vehicle.Shape;
+import baywright.vehicle.Survey;
+import baywright.vehicle.ZoneSurvey;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * A site's folder as it was read at one moment: shop, price list, vehicle shapes and jobs, with everything that is wrong
+ * with them. Reading takes no lock; {@link WorkspaceWriter} writes.
+ */
+public final class Workspace {
+
+    static final String SHOP = "shop.json";
+    static final String ITEMS = "items.json";
+    static final String STAGES = "stages";
+    static final String SHAPES = "shapes.json";
+    static final String JOBS = "jobs";
+    static final String JOB = "job.json";
+    static final String READINGS = "readings.csv";
+
+    private final Path root;
+    private final Optional<Shop> shop;
+    private final List<Item> items;
+    private final List<Shape> shapes;
+    private final List<JobFile> jobs;
+    private final List<FileProblem> problems;
+
+    private Workspace(
+            Path root,
+            Optional<Shop> shop,
+            List<Item> items,
+            List<Shape> shapes,
+            List<JobFile> jobs,
+            List<FileProblem> problems) {
+        this.root = root;
+        this.shop = shop;
+        this.items = List.copyOf(items);
+        this.shapes = List.copyOf(shapes);
+        this.jobs = List.copyOf(jobs);
+        this.problems = problems.stream().sorted().toList();
+    }
+
+    /**
+     * Reads a workspace. What is wrong inside a file becomes a problem, never an exception.
+     *
+     * @throws WorkspaceException when there is no such folder or it cannot be listed
+     */
+    public static Workspace open(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new WorkspaceException(folder + ": there is no such folder; give the folder that holds shop.json");
+        }
+        Path root = folder.toAbsolutePath().normalize();
+        List<FileProblem> problems = new ArrayList<>();
+        Optional<Shop> shop = read(root, root.resolve(SHOP), problems, ShopJson::read);
+        Optional<List<Shape>> shapes = read(root, root.resolve(STAGES).resolve(SHAPES), problems, ShapesJson::read);
+        Optional<List<Item>> items = read(
+                root,
+                root.resolve(ITEMS),
+                problems,
+                report -> ItemsJson.read(report).map(list -> {
+                    shop.filter(s -> !s.currency().equals(list.currency()))
+                            .ifPresent(s -> report.error(
+                                    list.currencyOffset(),
+                                    "currency",
+                                    "prices are in " + list.currency() + ", the shop reckons in " + s.currency(),
+                                    "bring the prices into the shop's currency"));
+                    return list.items();
+                }));
+        Workspace known =
+                new Workspace(root, shop, items.orElse(List.of()), shapes.orElse(List.of()), List.of(), problems);
+        return known.withJobs(known.readJobs());
+    }
+
+    /** What {@code read} makes of a file; empty when that adds an error to the problems. */
+    private static <T> Optional<T> read(
+            Path root, Path file, List<FileProblem> problems, Function<Report, Optional<T>> read) {
+        try {
+            Report report = new TextFile(root).read(file);
+            Optional<T> value = read.apply(report);
+            problems.addAll(report.problems());
+            return report.hasErrors() ? Optional.empty() : value;
+        } catch (TextFile.Unreadable e) {
+            problems.add(e.problem());
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Makes a workspace that is a copy of another folder.
+     *
+     * @param folder   where; must not exist or be empty
+     * @param template what is copied; links and other files' locks are left out
+     * @return the workspace, read
+     * @throws WorkspaceException when it cannot be made; nothing half-made stays behind
+     */
+    public static Workspace create(Path folder, Path template) {
+        WorkspaceCopy.copy(template, folder);
+        return open(folder);
+    }
+
+    private List<JobFile> readJobs() {
+        List<JobFile> all = new ArrayList<>();
+        Map<String, String> folders = new HashMap<>();
+        for (String folder : jobFolders()) {
+            JobFile file = readJob(folder);
+            Optional<String> id = file.job().map(Job::id);
+            String before = id.map(i -> folders.putIfAbsent(i, folder)).orElse(null);
+            all.add(before == null ? file : file.refused(repeated(file, id.orElseThrow(), before)));
+        }
+        return all;
+    }
+
+    private static FileProblem repeated(JobFile file, String id, String before) {
+        return Report.ofFile(
+                nameOf(file.folder(), JOB),
+                "the job id '" + id + "' is already used by " + JOBS + "/" + before,
+                "give this job another id, such as the name of its folder");
+    }
+
+    private static String nameOf(String folder, String file) {
+        return JOBS + "/" + folder + "/" + file;
+    }
+
+    /** Names in order; hidden folders and loose files are nobody's job. */
+    private List<String> jobFolders() {
+        Path jobs = root.resolve(JOBS);
+        if (!Files.isDirectory(jobs)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(jobs)) {
+            return all.filter(Files::isDirectory)
+                    .map(p -> p.getFileName().toString())
+                    .filter(name -> !name.startsWith("."))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new WorkspaceException(
+                    root.getFileName() + "/" + JOBS + ": the folder cannot be listed, " + DiskFault.reason(e), e);
+        }
+    }
+
+    /** Reads one job's folder anew. */
+    JobFile readJob(String folder) {
+        List<FileProblem> problems = new ArrayList<>();
+        if (!Fields.isId(folder)) {
+            problems.add(Report.ofFile(
+                    JOBS + "/" + Shown.plain(folder), "the name of this folder is no id", "use " + Fields.AN_ID));
+            return new JobFile(folder, Optional.empty(), problems, Optional.empty());
+        }
+        TextFile files = new TextFile(root);
+        try {
+            Report report = files.read(root.resolve(JOBS).resolve(folder).resolve(JOB));
+            Optional<JobJson.Read> read = JobJson.read(report);
+            Optional<Job> job = read.map(r -> checked(folder, files, report, r, problems));
+            problems.addAll(report.problems());
+            return new JobFile(
+                    folder, job, problems, read.map(r -> new JobFile.Content(report.source(), r.document())));
+        } catch (TextFile.Unreadable e) {
+            problems.add(e.problem());
+            return new JobFile(folder, Optional.empty(), problems, Optional.empty());
+        }
+    }
+
+    private Job checked(String folder, TextFile files, Report report, JobJson.Read read, List<FileProblem> problems) {
+        JobCheck check = new JobCheck(report, read);
+        shop.ifPresent(check::against);
+        Report readingsReport = new Report(new Source(nameOf(folder, READINGS), ""));
+        ReadingsCsv.Readings readings = new ReadingsCsv.Readings(Map.of(), Map.of());
+        Path file = root.resolve(JOBS).resolve(folder).resolve(READINGS);
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            try {
+                readingsReport = files.read(file);
+                readings = ReadingsCsv.read(readingsReport);
+            } catch (TextFile.Unreadable e) {
+                problems.add(e.problem());
+            }
+        }
+        if (!shapes.isEmpty()) {
+            check.against(shapes, readingsReport, readings);
+        }
+        problems.addAll(readingsReport.problems());
+        if (!read.job().id().equals(folder)) {
+            report.warning(
+                    read.document().members().get("id").offset(),
+                    "id",
+                    "the id '" + read.job().id() + "' is not the name of the folder, '" + folder + "'",
+                    "make them the same");
+        }
+        return read.job().withSurvey(withReadings(read.job().survey(), readings.byZone()));
+    }
+
+    private static Survey withReadings(Survey survey, Map<String, List<Reading>> readings) {
+        Map<String, ZoneSurvey> zones = new HashMap<>(survey.zones());
+        readings.forEach((zone, list) ->
+                zones.merge(zone, ZoneSurvey.NOTHING.withReadings(list), (found, read) -> found.withReadings(list)));
+        return new Survey(survey.facts(), survey.states(), zones);
+    }
+
+    private Workspace withJobs(List<JobFile> others) {
+        return new Workspace(root, shop, items, shapes, others, problems);
+    }
+
+    /** The same workspace with one job's folder as it now is. */
+    public Workspace with(JobFile changed) {
+        return withJobs(jobs.stream()
+                .map(j -> j.folder().equals(changed.folder()) ? changed : j)
+                .toList());
+    }
+
+    /** Absolute path of the folder. */
+    public Path root() {
+        return root;
+    }
+
+    /** Folder of the stage scripts. */
+    public Path stages() {
+        return root.resolve(STAGES);
+    }
+
+    /** Empty when {@code shop.json} has an error. */
+    public Optional<Shop> shop() {
+        return shop;
+    }
+
+    /** The price list; empty when {@code items.json} has an error. */
+    public List<Item> items() {
+        return items;
+    }
+
+    /** Vehicle shapes; empty when {@code stages/shapes.json} has an error. */
+    public List<Shape> shapes() {
+        return shapes;
+    }
+
+    /** All folders below {@code jobs}, also those that cannot be used, in order of name. */
+    public List<JobFile> jobs() {
+        return jobs;
+    }
+
+    /** The job in a folder below {@code jobs}. */
+    public Optional<JobFile> job(String folder) {
+        return jobs.stream().filter(j -> j.folder().equals(folder)).findFirst();
+    }
+
+    /** What is wrong with shop, price list and shapes; each job has its own problems. */
+    public List<FileProblem> ownProblems() {
+        return problems;
+    }
+
+    /** Everything that is wrong, in order of file and place. */
+    public List<FileProblem> problems() {
+        return Stream.concat(problems.stream(), jobs.stream().flatMap(j -> j.problems().stream()))
+                .sorted()
+                .toList();
+    }
+
+    /**
+     * What a job's plan is proved against.
+     *
+     * @param library   the workspace's stages
+     * @param otherwise when work may begin if the job says no time of arrival
+     * @throws WorkspaceException when the shop or the job's shape cannot be read
+     */
+    public Setting setting(Job job, Library library, LocalDateTime otherwise) {
+        Shop site = shop.orElseThrow(() -> new WorkspaceException(firstProblem(SHOP)));
+        Shape shape = shapes.stream()
+                .filter(s -> s.id().equals(job.vehicle().shape()))
+                .findFirst()
+                .orElseThrow(() -> new WorkspaceException(firstProblem(STAGES + "/" + SHAPES)));
+        return new Setting(
+                library,
+                job.vehicle().on(shape),
+                job.survey(),
+                site.bays(),
+                job.arrives().orElse(otherwise));
+    }
+
+    private String firstProblem(String file) {
+        return problems.stream()
+                .filter(p -> p.file().equals(file) && p.isError())
+                .map(FileProblem::toString)
+                .findFirst()
+                .orElse(file + ": the job's shape is not in this file");
+    }
+}
