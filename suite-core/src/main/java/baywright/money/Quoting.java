@@ -1,0 +1,171 @@
+package baywright.money;
+
+import baywright.money.LineKind.Column;
+import baywright.plan.Plan;
+import baywright.plan.Proof;
+import baywright.plan.Setting;
+import baywright.plan.Step;
+import baywright.plan.Step.Priority;
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** From a proof and a ledger to the offer. */
+public final class Quoting {
+
+    private final SiteTerms site;
+    private final Ledger ledger;
+    private final CurrencyUnit currency;
+    private final Optional<Money> cap;
+    private final BigDecimal contingencyPercent;
+    private final Map<String, Step> steps = new HashMap<>();
+
+    private Quoting(SiteTerms site, Plan plan, Ledger ledger, Optional<BigDecimal> cap) {
+        this.site = site;
+        plan.steps().forEach(step -> steps.put(step.id(), step));
+        this.ledger = ledger;
+        currency = ledger.currency();
+        this.cap = cap.map(most -> Rounding.toCoins(currency, most, TaxRule.PRICES));
+        contingencyPercent = site.rates().contingency().percent(ledger.terms().confidence());
+    }
+
+    /**
+     * The offer for a plan.
+     *
+     * @param setting what the plan was proved against
+     * @param proof   the proof of {@code plan} in {@code setting}
+     * @param ledger  the roll-up of {@code plan} with the same terms
+     * @param cap     the most that the customer pays, with tax, not negative
+     * @param at      when, local time of the site
+     * @return a refusal when the proof holds a stop, else a quote
+     */
+    public static Offer of(
+            Setting setting,
+            Plan plan,
+            Proof proof,
+            Ledger ledger,
+            SiteTerms site,
+            Optional<BigDecimal> cap,
+            LocalDateTime at) {
+        if (cap.filter(most -> most.signum() < 0).isPresent()) {
+            throw new IllegalArgumentException(
+                    "cap must not be negative, got " + cap.get().toPlainString());
+        }
+        if (!proof.holds()) {
+            return new Refusal(proof.findings());
+        }
+        String inputs = Fingerprint.of(
+                setting.shape(), setting.survey(), setting.bays(), setting.start(), plan, site, ledger.terms(), cap);
+        return new Quoting(site, plan, ledger, cap)
+                .quote(new ProofRecord(setting.library().hash(), inputs, at));
+    }
+
+    private Quote quote(ProofRecord proof) {
+        Range range = range(Priority.COULD);
+        Price price = range.low();
+        return new Quote(
+                proof,
+                site,
+                ledger,
+                price,
+                range,
+                Margin.of(ledger, price, site.rates().margins()),
+                parts(),
+                positions(price),
+                cap.map(most -> new CapFit(most, price.gross())),
+                proof.at().toLocalDate().plusDays(site.validDays()),
+                Rounding.toCoins(
+                        currency,
+                        price.gross().getAmount().multiply(Percent.share(site.depositPercent())),
+                        TaxRule.PRICES));
+    }
+
+    private List<Part> parts() {
+        return Arrays.stream(Priority.values())
+                .filter(p -> ledger.lines().stream().anyMatch(line -> line.priority() == p))
+                .map(this::part)
+                .toList();
+    }
+
+    private Part part(Priority priority) {
+        Range upTo = range(priority);
+        List<BigDecimal> own = accounts(priority, priority).values().stream().toList();
+        return new Part(
+                priority,
+                ledger.total(Column.MINUTES, priority),
+                site.tax().priceOf(currency, own),
+                upTo,
+                cap.map(most -> new CapFit(most, upTo.low().gross())),
+                cap.map(most -> new CapFit(most, upTo.high().gross())));
+    }
+
+    /** The price of a priority and those before it; where lines are taxed one by one, contingency is one more line. */
+    private Range range(Priority last) {
+        List<BigDecimal> nets = accounts(Priority.MUST, last).values().stream().toList();
+        BigDecimal labour = ledger.totalUpTo(LineKind.LABOUR, last).add(ledger.totalUpTo(LineKind.DISCOUNT, last));
+        BigDecimal extra = labour.multiply(Percent.share(contingencyPercent));
+        List<BigDecimal> withExtra =
+                Stream.concat(nets.stream(), Stream.of(extra)).toList();
+        return new Range(
+                site.tax().priceOf(currency, nets), site.tax().priceOf(currency, withExtra), contingencyPercent);
+    }
+
+    private List<Position> positions(Price price) {
+        Map<Account, BigDecimal> accounts = accounts(Priority.MUST, Priority.COULD);
+        List<Money> nets = coins(price, List.copyOf(accounts.values()));
+        Map<Account, Priority> priorities = priorities();
+        List<Position> positions = new ArrayList<>();
+        accounts.forEach((account, exact) -> positions.add(new Position(
+                account.step(),
+                account.step().map(id -> steps.get(id).stage()).orElse(account.subject()),
+                priorities.get(account),
+                exact,
+                nets.get(positions.size()))));
+        return positions;
+    }
+
+    private Map<Account, Priority> priorities() {
+        Map<Account, Priority> highest = new HashMap<>();
+        ledger.lines()
+                .forEach(line ->
+                        highest.merge(Account.of(line), line.priority(), (a, b) -> a.compareTo(b) <= 0 ? a : b));
+        return highest;
+    }
+
+    private List<Money> coins(Price price, List<BigDecimal> exact) {
+        if (site.tax().on() == TaxRule.On.LINE || price.net().isZero()) {
+            return exact.stream()
+                    .map(net -> Rounding.toCoins(currency, net, TaxRule.PRICES))
+                    .toList();
+        }
+        return Shares.of(price.net(), exact);
+    }
+
+    /** Who a price line is put down to: a step, or a family or an item of the whole job. */
+    private record Account(Optional<String> step, String subject) {
+        static Account of(LedgerLine line) {
+            return new Account(line.step(), line.step().isPresent() ? "" : line.subject());
+        }
+    }
+
+    private Map<Account, BigDecimal> accounts(Priority first, Priority last) {
+        Map<Account, BigDecimal> sums = new LinkedHashMap<>();
+        for (LedgerLine line : ledger.lines()) {
+            boolean within =
+                    line.priority().compareTo(first) >= 0 && line.priority().compareTo(last) <= 0;
+            if (within && line.kind().column() == Column.PRICE) {
+                sums.merge(Account.of(line), line.amount(), BigDecimal::add);
+            }
+        }
+        return sums;
+    }
+}
