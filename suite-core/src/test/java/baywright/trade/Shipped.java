@@ -1,10 +1,16 @@
 package baywright.trade;
 
+import baywright.library.Item;
+import baywright.quantity.Quantity;
+import baywright.quantity.Unit;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Where the files that the project ships lie, seen from the module that tests them. */
 final class Shipped {
@@ -20,5 +26,34 @@ final class Shipped {
     /** The file as a plain tree, without any reader of our own in between. */
     static JsonNode json(Path file) throws IOException {
         return JSON.readTree(file.toFile());
+    }
+
+    /** The standard price list. */
+    static List<Item> items() throws IOException {
+        List<Item> items = new ArrayList<>();
+        for (JsonNode item : json(STAGES.resolve("items.json")).path("items")) {
+            String pack = item.path("pack").asText();
+            int space = pack.indexOf(' ');
+            items.add(new Item(
+                    item.path("id").asText(),
+                    item.path("title").asText(),
+                    Quantity.of(
+                            pack.substring(0, space),
+                            Unit.of(pack.substring(space + 1)).orElseThrow()),
+                    item.path("price").decimalValue(),
+                    item.path("spoils").asBoolean(),
+                    Optional.empty(),
+                    texts(item.path("hazards")),
+                    texts(item.path("protection")),
+                    texts(item.path("groups")),
+                    item.path("note").asText()));
+        }
+        return items;
+    }
+
+    private static List<String> texts(JsonNode list) {
+        List<String> texts = new ArrayList<>();
+        list.forEach(t -> texts.add(t.asText()));
+        return texts;
     }
 }
