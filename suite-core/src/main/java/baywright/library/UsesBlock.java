@@ -3,6 +3,7 @@ package baywright.library;
 import static baywright.script.Word.word;
 
 import baywright.library.StageTerms.Use;
+import baywright.quantity.Dilution;
 import baywright.quantity.Quantity;
 import baywright.script.Call;
 import baywright.script.Type;
@@ -47,16 +48,26 @@ final class UsesBlock extends Blocks {
         }
         Optional<BigDecimal> times = TimeBlock.times(call);
         String diluted = call.text("diluted");
-        Optional<Dilution> dilution = Dilution.read(diluted);
-        if (!diluted.isEmpty() && dilution.isEmpty()) {
+        Optional<Quantity> neat = neat(amount, diluted);
+        if (neat.isEmpty()) {
             call.badValue(
                     call.value("diluted").place(),
                     "'diluted:' of 'item' wants a dilution such as '1:10' or '1 in 10'; it is the text '" + diluted
                             + "'");
             return;
         }
-        Quantity neat = dilution.map(d -> d.concentrateIn(amount)).orElse(amount);
-        times.ifPresent(t -> uses.add(new Use(call.text("item"), neat, diluted, call.text("per"), t, origin(call))));
+        times.ifPresent(
+                t -> uses.add(new Use(call.text("item"), neat.get(), diluted, call.text("per"), t, origin(call))));
+    }
+
+    /** What comes from the pack; empty when the dilution cannot be read. */
+    private static Optional<Quantity> neat(Quantity amount, String diluted) {
+        try {
+            return Optional.of(
+                    diluted.isEmpty() ? amount : Dilution.parse(diluted).concentrateOf(amount));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     List<Use> build() {
