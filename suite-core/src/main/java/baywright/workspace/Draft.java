@@ -30,7 +30,7 @@ sealed interface Draft {
 
     /** A record of known fields; unknown ones are kept. */
     static Obj object() {
-        return new Obj(new LinkedHashMap<>(), true);
+        return new Obj(new LinkedHashMap<>(), true, true);
     }
 
     static Draft text(String text) {
@@ -69,7 +69,12 @@ sealed interface Draft {
     static <T> Draft map(Map<String, T> all, Function<T, Draft> draft) {
         Map<String, Draft> members = new LinkedHashMap<>();
         new TreeMap<>(all).forEach((key, value) -> members.put(key, draft.apply(value)));
-        return new Obj(members, false);
+        return new Obj(members, false, false);
+    }
+
+    /** A map of which members that say nothing are left out, unless the file has them already. */
+    static <T> Draft sparseMap(Map<String, T> all, Function<T, Draft> draft) {
+        return new Obj(((Obj) map(all, draft)).members(), false, true);
     }
 
     /** A single value. */
@@ -121,9 +126,10 @@ sealed interface Draft {
     /**
      * An object.
      *
-     * @param open whether members that the draft does not name are kept
+     * @param open   whether members that the draft does not name are kept
+     * @param sparse whether usual members are left out
      */
-    record Obj(Map<String, Draft> members, boolean open) implements Draft {
+    record Obj(Map<String, Draft> members, boolean open, boolean sparse) implements Draft {
 
         Obj with(String name, Draft value) {
             members.put(name, value);
@@ -138,7 +144,7 @@ sealed interface Draft {
 
         @Override
         public boolean isUsual() {
-            return open ? members.values().stream().allMatch(Draft::isUsual) : members.isEmpty();
+            return sparse ? members.values().stream().allMatch(Draft::isUsual) : members.isEmpty();
         }
 
         @Override
@@ -154,7 +160,7 @@ sealed interface Draft {
                 }
             });
             members.forEach((name, draft) -> {
-                if (!before.containsKey(name) && !(open && draft.isUsual())) {
+                if (!before.containsKey(name) && !(sparse && draft.isUsual())) {
                     result.put(name, draft.onto(null));
                 }
             });

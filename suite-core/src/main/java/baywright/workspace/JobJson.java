@@ -9,7 +9,6 @@ import baywright.vehicle.Vin;
 import baywright.vehicle.ZoneSurvey;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -254,16 +253,10 @@ final class JobJson {
         return Draft.object()
                 .with("facts", Draft.map(survey.facts(), Draft::text))
                 .with("states", Draft.texts(survey.states()))
-                .with("zones", Draft.map(recorded(survey.zones()), JobJson::draft));
+                .with("zones", Draft.sparseMap(survey.zones(), JobJson::draft));
     }
 
-    /** Zones of which nothing but readings is known stand in {@code readings.csv} only. */
-    private static Map<String, ZoneSurvey> recorded(Map<String, ZoneSurvey> zones) {
-        Map<String, ZoneSurvey> recorded = new HashMap<>(zones);
-        recorded.values().removeIf(z -> z.withReadings(List.of()).equals(ZoneSurvey.NOTHING));
-        return recorded;
-    }
-
+    /** Readings stand in their own file, so that a zone with nothing else says nothing here. */
     private static Draft draft(ZoneSurvey zone) {
         return Draft.object()
                 .with("facts", Draft.map(zone.facts(), Draft::text))

@@ -16,10 +16,19 @@ sealed interface Json {
     /** Index of the first character in the file's text, or {@link #NOWHERE}. */
     int offset();
 
-    /** An object; its members are in order of writing and never changed. */
-    record Obj(Map<String, Json> members, int offset) implements Json {}
+    /** An object; its members are in order of writing and never changed. It ends before the character {@code end}. */
+    record Obj(Map<String, Json> members, int offset, int end) implements Json {
+        Obj(Map<String, Json> members, int offset) {
+            this(members, offset, NOWHERE);
+        }
+    }
 
-    record Arr(List<Json> elements, int offset) implements Json {}
+    /** A list. */
+    record Arr(List<Json> elements, int offset, int end) implements Json {
+        Arr(List<Json> elements, int offset) {
+            this(elements, offset, NOWHERE);
+        }
+    }
 
     record Text(String value, int offset) implements Json {}
 

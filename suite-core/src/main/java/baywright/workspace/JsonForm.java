@@ -2,70 +2,94 @@ package baywright.workspace;
 
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
- * {@link Json} to text for people and for line-by-line comparison: two spaces a level, a list or object of plain values
- * on one line while that fits, a line end at the end.
+ * {@link Json} to text for people and for line-by-line comparison: two spaces a level, a small list or object on one line
+ * while that fits, a line end at the end. What stands in a file already is taken over letter by letter.
  */
 final class JsonForm {
 
     private static final int WIDTH = 110;
 
+    /** An object of lists of plain values may stand on one line. */
+    private static final int DEEPEST_LINE = 2;
+
+    private final Optional<String> before;
     private final StringBuilder out = new StringBuilder();
 
-    private JsonForm() {}
+    private JsonForm(Optional<String> before) {
+        this.before = before;
+    }
 
     static String of(Json value) {
-        JsonForm form = new JsonForm();
-        form.write(value, 0, 0, true);
-        return form.out.append('\n').toString();
+        return new JsonForm(Optional.empty()).document(value);
+    }
+
+    /** @param before the file that those parts of the value come from that have a place */
+    static String of(Json value, Source before) {
+        String text = new JsonForm(Optional.of(before.text())).document(value);
+        boolean isOfWindows = before.text().contains("\r\n");
+        return isOfWindows ? text.replace("\r\n", "\n").replace("\n", "\r\n") : text;
+    }
+
+    private String document(Json value) {
+        write(value, 0, 0);
+        return out.append('\n').toString();
     }
 
     /** @param used characters of the line that stand before the value */
-    private void write(Json value, int level, int used, boolean top) {
-        if (value instanceof Json.Obj object) {
-            writeObject(object.members(), level, used, top);
-        } else if (value instanceof Json.Arr array) {
-            writeArray(array.elements(), level, used);
-        } else {
-            out.append(plain(value));
+    private void write(Json value, int level, int used) {
+        Optional<String> raw = raw(value);
+        if (raw.isPresent()) {
+            out.append(raw.get());
+            return;
         }
-    }
-
-    private void writeObject(Map<String, Json> members, int level, int used, boolean top) {
-        if (!top && members.values().stream().noneMatch(JsonForm::isNested)) {
-            String line = oneLine(members);
+        if (level > 0 && depth(value) <= DEEPEST_LINE) {
+            String line = oneLine(value);
             if (used + line.length() <= WIDTH) {
                 out.append(line);
                 return;
             }
         }
+        if (value instanceof Json.Obj object) {
+            writeObject(object, level);
+        } else if (value instanceof Json.Arr array) {
+            writeArray(array, level);
+        } else {
+            out.append(oneLine(value));
+        }
+    }
+
+    private Optional<String> raw(Json value) {
+        if (value instanceof Json.Obj object && object.end() != Json.NOWHERE) {
+            return before.map(text -> text.substring(object.offset(), object.end()));
+        }
+        if (value instanceof Json.Arr array && array.end() != Json.NOWHERE) {
+            return before.map(text -> text.substring(array.offset(), array.end()));
+        }
+        return Optional.empty();
+    }
+
+    private void writeObject(Json.Obj object, int level) {
         out.append('{');
-        for (Iterator<Map.Entry<String, Json>> all = members.entrySet().iterator(); all.hasNext(); ) {
+        for (Iterator<Map.Entry<String, Json>> all = object.members().entrySet().iterator(); all.hasNext(); ) {
             Map.Entry<String, Json> member = all.next();
             String name = newLine(level + 1) + quoted(member.getKey()) + ": ";
             out.append(name);
-            write(member.getValue(), level + 1, name.length(), false);
+            write(member.getValue(), level + 1, name.length());
             out.append(all.hasNext() ? "," : "");
         }
         out.append(newLine(level)).append('}');
     }
 
-    private void writeArray(List<Json> elements, int level, int used) {
-        if (elements.stream().noneMatch(JsonForm::isNested)) {
-            String line = "["
-                    + String.join(", ", elements.stream().map(JsonForm::plain).toList()) + "]";
-            if (used + line.length() <= WIDTH) {
-                out.append(line);
-                return;
-            }
-        }
+    private void writeArray(Json.Arr array, int level) {
         out.append('[');
-        for (Iterator<Json> all = elements.iterator(); all.hasNext(); ) {
+        for (Iterator<Json> all = array.elements().iterator(); all.hasNext(); ) {
             out.append(newLine(level + 1));
-            write(all.next(), level + 1, 2 * (level + 1), false);
+            write(all.next(), level + 1, 2 * (level + 1));
             out.append(all.hasNext() ? "," : "");
         }
         out.append(newLine(level)).append(']');
@@ -75,38 +99,36 @@ final class JsonForm {
         return "\n" + "  ".repeat(level);
     }
 
-    private static boolean isNested(Json value) {
-        return (value instanceof Json.Obj object && !object.members().isEmpty())
-                || (value instanceof Json.Arr array && !array.elements().isEmpty());
-    }
-
-    private static String oneLine(Map<String, Json> members) {
-        if (members.isEmpty()) {
-            return "{}";
+    private static int depth(Json value) {
+        if (value instanceof Json.Obj object) {
+            return 1
+                    + object.members().values().stream()
+                            .mapToInt(JsonForm::depth)
+                            .max()
+                            .orElse(-1);
         }
-        return "{ "
-                + String.join(
-                        ", ",
-                        members.entrySet().stream()
-                                .map(m -> quoted(m.getKey()) + ": " + plain(m.getValue()))
-                                .toList())
-                + " }";
+        if (value instanceof Json.Arr array) {
+            return 1 + array.elements().stream().mapToInt(JsonForm::depth).max().orElse(-1);
+        }
+        return 0;
     }
 
-    private static String plain(Json value) {
+    private static String oneLine(Json value) {
+        if (value instanceof Json.Obj object) {
+            return object.members().entrySet().stream()
+                    .map(m -> quoted(m.getKey()) + ": " + oneLine(m.getValue()))
+                    .collect(Collectors.joining(", ", "{", "}"));
+        }
+        if (value instanceof Json.Arr array) {
+            return array.elements().stream().map(JsonForm::oneLine).collect(Collectors.joining(", ", "[", "]"));
+        }
         if (value instanceof Json.Text text) {
             return quoted(text.value());
         }
         if (value instanceof Json.Num number) {
             return number.written();
         }
-        if (value instanceof Json.Bool bool) {
-            return Boolean.toString(bool.value());
-        }
-        if (value instanceof Json.Obj) {
-            return "{}";
-        }
-        return value instanceof Json.Arr ? "[]" : "null";
+        return value instanceof Json.Bool bool ? Boolean.toString(bool.value()) : "null";
     }
 
     private static String quoted(String text) {

@@ -136,7 +136,7 @@ final class JsonReader {
             }
             members.put(name, value.get());
         }
-        return Optional.of(new Json.Obj(members, offset));
+        return Optional.of(new Json.Obj(members, offset, here() + 1));
     }
 
     private Optional<Json> array(int offset, int depth) throws IOException {
@@ -148,6 +148,6 @@ final class JsonReader {
             }
             elements.add(value.get());
         }
-        return Optional.of(new Json.Arr(elements, offset));
+        return Optional.of(new Json.Arr(elements, offset, here() + 1));
     }
 }

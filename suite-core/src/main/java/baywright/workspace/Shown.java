@@ -15,10 +15,14 @@ final class Shown {
     }
 
     static String plain(String text) {
+        return plain(text, LONGEST);
+    }
+
+    static String plain(String text, int longest) {
         StringBuilder shown = new StringBuilder();
         int count = 0;
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-            if (count++ == LONGEST) {
+            if (count++ == longest) {
                 return shown.append('…').toString();
             }
             int c = text.codePointAt(i);

@@ -105,12 +105,30 @@ public final class Workspace {
      * Makes a workspace that is a copy of another folder.
      *
      * @param folder   where; must not exist or be empty
-     * @param template what is copied; links and other files' locks are left out
+     * @param template what is copied; links, locks and leftovers of saves are left out
      * @return the workspace, read
      * @throws WorkspaceException when it cannot be made; nothing half-made stays behind
      */
     public static Workspace create(Path folder, Path template) {
-        WorkspaceCopy.copy(template, folder);
+        return create(folder, template, Optional.empty());
+    }
+
+    /**
+     * Makes a workspace that is a copy of another folder, with what it lacks from a library.
+     *
+     * @param folder   where; must not exist or be empty
+     * @param template what is copied; links, locks and leftovers of saves are left out
+     * @param library  a folder of stage scripts with {@code shapes.json} and {@code items.json}: it becomes the stages
+     *                 of a template without any, and its price list that of a template without one
+     * @return the workspace, read
+     * @throws WorkspaceException when it cannot be made; nothing half-made stays behind
+     */
+    public static Workspace create(Path folder, Path template, Path library) {
+        return create(folder, template, Optional.of(library));
+    }
+
+    private static Workspace create(Path folder, Path template, Optional<Path> library) {
+        WorkspaceCopy.copy(template, library, folder);
         return open(folder);
     }
 

@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 
@@ -19,12 +20,11 @@ final class WorkspaceCopy {
 
     private WorkspaceCopy() {}
 
-    static void copy(Path template, Path folder) {
+    static void copy(Path template, Optional<Path> library, Path folder) {
         Path from = template.toAbsolutePath().normalize();
         Path to = folder.toAbsolutePath().normalize();
-        if (!Files.isDirectory(from)) {
-            throw new WorkspaceException(template + ": there is no such folder to copy from");
-        }
+        checkThere(template);
+        library.ifPresent(WorkspaceCopy::checkThere);
         if (from.getFileSystem().equals(to.getFileSystem()) && to.startsWith(from)) {
             throw new WorkspaceException(folder + ": a workspace cannot be made inside the folder it is copied from");
         }
@@ -33,11 +33,32 @@ final class WorkspaceCopy {
         try {
             Files.createDirectories(to.getParent());
             copyTree(from, part);
+            if (library.isPresent()) {
+                complete(part, library.get().toAbsolutePath().normalize());
+            }
             Files.deleteIfExists(to);
             Files.move(part, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             removeTree(part, e);
             throw new WorkspaceException(folder + ": the workspace cannot be made, " + DiskFault.reason(e), e);
+        }
+    }
+
+    private static void checkThere(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new WorkspaceException(folder + ": there is no such folder to copy from");
+        }
+    }
+
+    private static void complete(Path part, Path library) throws IOException {
+        Path stages = part.resolve(Workspace.STAGES);
+        if (Files.notExists(stages)) {
+            copyTree(library, stages);
+            Path prices = stages.resolve(Workspace.ITEMS);
+            if (Files.notExists(part.resolve(Workspace.ITEMS)) && Files.exists(prices)) {
+                Files.move(prices, part.resolve(Workspace.ITEMS));
+            }
+            Files.deleteIfExists(prices);
         }
     }
 

@@ -72,7 +72,7 @@ public final class WorkspaceWriter implements AutoCloseable {
         if (merged == content.document()) {
             return file;
         }
-        String text = JsonForm.of(merged);
+        String text = JsonForm.of(merged, content.source());
         checkReadable(name, text);
         write(
                 Path.of(Workspace.JOBS, file.folder(), Workspace.JOB),

@@ -77,7 +77,7 @@ final class WriteLock implements AutoCloseable {
         ByteBuffer text = ByteBuffer.allocate(LONGEST_OWNER);
         channel.read(text, 0);
         String owner = StandardCharsets.UTF_8.decode(text.flip()).toString().strip();
-        return owner.isEmpty() ? "by a program that has just started" : "by " + Shown.plain(owner);
+        return owner.isEmpty() ? "by a program that has just started" : "by " + Shown.plain(owner, LONGEST_OWNER);
     }
 
     private static String ourselves() {
