@@ -19,6 +19,9 @@ final class Shown {
     }
 
     static String plain(String text, int longest) {
+        if (text.length() <= longest && isPlain(text)) {
+            return text;
+        }
         StringBuilder shown = new StringBuilder();
         int count = 0;
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
@@ -33,6 +36,16 @@ final class Shown {
             }
         }
         return shown.toString();
+    }
+
+    /** Whether every character is a letter, digit or sign of ASCII; the quick answer for nearly every text. */
+    static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     static String named(int codePoint) {
