@@ -45,8 +45,8 @@ public final class InputValues {
         return switch (input.kind()) {
             case CHOICE -> "one of '" + String.join("', '", input.choices()) + "'";
             case COUNT ->
-                "a whole number from " + plain(input.least().orElseThrow()) + " to "
-                        + plain(input.most().orElseThrow());
+                "a whole number from " + shown(input.least().orElseThrow()) + " to "
+                        + shown(input.most().orElseThrow());
             case MEASURE ->
                 "an amount from " + input.least().orElseThrow().described() + " to "
                         + input.most().orElseThrow().described();
@@ -94,8 +94,12 @@ public final class InputValues {
         return value.raw() instanceof Quantity quantity ? quantity.inBase() : (BigDecimal) value.raw();
     }
 
-    private static String plain(Value value) {
-        return ((BigDecimal) value.raw()).toPlainString();
+    /** A value as short as a message allows: {@code 3}, {@code 'heavy'}, {@code 2.um}. */
+    static String shown(Value value) {
+        if (value.raw() instanceof BigDecimal number) {
+            return number.toPlainString();
+        }
+        return value.raw() instanceof String text ? "'" + text + "'" : value.described();
     }
 
     private static Optional<String> text(Value value) {

@@ -6,7 +6,6 @@ import baywright.library.Input.Kind;
 import baywright.quantity.Dimension;
 import baywright.quantity.Quantity;
 import baywright.script.Call;
-import baywright.script.Nearest;
 import baywright.script.Place;
 import baywright.script.Type;
 import baywright.script.Value;
@@ -95,8 +94,8 @@ final class InputsBlock extends Blocks {
             call.error(
                     call.value("usual").place(),
                     "wrong-argument",
-                    "'usual:' of 'choice' is one of the texts of 'from:', not '" + usual + "'"
-                            + Nearest.hint(usual, choices));
+                    "'usual:' of 'choice' is one of the texts of 'from:', not '" + usual + "'; they are '"
+                            + String.join("', '", choices) + "'");
             return;
         }
         inputs.add(input(call, name, Kind.CHOICE, choices, Optional.empty(), false));
@@ -125,9 +124,9 @@ final class InputsBlock extends Blocks {
                     call.value("usual").place(),
                     "wrong-argument",
                     "'usual:' of '" + call.word().name() + "' lies from 'from:' to 'to:', that is from "
-                            + call.value("from").described() + " to "
-                            + call.value("to").described() + "; it is "
-                            + call.value("usual").described());
+                            + InputValues.shown(call.value("from")) + " to "
+                            + InputValues.shown(call.value("to")) + "; it is "
+                            + InputValues.shown(call.value("usual")));
             return;
         }
         Optional<Dimension> dimension =

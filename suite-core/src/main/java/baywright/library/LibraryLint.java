@@ -129,18 +129,21 @@ final class LibraryLint {
     void stage(StageDraft draft) {
         Problems problems = draft.problems();
         Stage stage = draft.stage();
-        StageTerms terms = draft.everything();
         draft.surfacePlaces().forEach((id, place) -> surfaces.require(id, place, problems, "worksOn"));
         if (!stage.family().isEmpty()) {
             families.require(stage.family(), draft.familyPlace(), problems, "family");
         }
+        draft.variants().forEach(t -> terms(t, problems));
+        stage.examples().forEach(e -> example(e, problems));
+    }
+
+    private void terms(StageTerms terms, Problems problems) {
         terms.needs().forEach(n -> need(n, problems));
         terms.prefers().forEach(n -> need(n, problems));
         terms.effects().forEach(e -> effect(e, problems));
         terms.uses().forEach(u -> use(u, problems));
         terms.hazards().from().forEach(n -> items.require(n.id(), n.origin().place(), problems, "from"));
         hazardsNamed(terms, problems);
-        stage.examples().forEach(e -> example(e, problems));
     }
 
     private void need(Need need, Problems problems) {

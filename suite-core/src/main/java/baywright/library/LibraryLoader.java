@@ -131,7 +131,7 @@ public final class LibraryLoader {
         List<StageDraft> stages = inParallel(
                 workers,
                 met.all().stream()
-                        .<Callable<StageDraft>>map(m -> () -> StageDraft.read(m, known))
+                        .<Callable<StageDraft>>map(m -> () -> StageDraft.read(m, known, !broken.contains(m.id())))
                         .toList());
         Set<String> ids = new LinkedHashSet<>(met.ids());
         LibraryLint lint = new LibraryLint(states, surfaces, families, facts, stock, ids);

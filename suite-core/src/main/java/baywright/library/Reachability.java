@@ -25,11 +25,10 @@ final class Reachability {
         this.states = states;
         this.stages = stages;
         for (StageDraft draft : stages) {
-            for (Effect effect : draft.everything().effects()) {
-                if (effect.sets()) {
-                    addSetter(effect.state(), draft.stage().id(), new HashSet<>());
-                }
-            }
+            draft.variants().stream()
+                    .flatMap(t -> t.effects().stream())
+                    .filter(Effect::sets)
+                    .forEach(e -> addSetter(e.state(), draft.stage().id(), new HashSet<>()));
         }
     }
 
@@ -45,7 +44,7 @@ final class Reachability {
 
     void judge() {
         for (StageDraft draft : stages) {
-            draft.everything().needs().stream()
+            draft.needs().stream()
                     .filter(n -> !n.absent())
                     .filter(n -> n.anyOf().stream().allMatch(this::isOnlyFound))
                     .forEach(n -> draft.problems()
@@ -102,7 +101,7 @@ final class Reachability {
 
     /** The first need that nothing attainable meets. Needs that depend on an input or a fact are left aside. */
     private Optional<Need> blocked(StageDraft draft, Set<String> attainable) {
-        return draft.everything().needs().stream()
+        return draft.needs().stream()
                 .filter(n -> !n.absent() && n.origin().from().isEmpty())
                 .filter(n -> n.anyOf().stream().allMatch(states::has))
                 .filter(n -> n.anyOf().stream().noneMatch(attainable::contains))

@@ -3,6 +3,7 @@ package baywright.library;
 import baywright.script.Evaluator;
 import baywright.script.Node;
 import baywright.script.Problem;
+import baywright.script.Problem.Severity;
 import baywright.script.Problems;
 import baywright.script.Scope;
 import baywright.script.ScriptFault;
@@ -59,14 +60,30 @@ final class ScriptTerms implements Stage.TermsSource {
     }
 
     private StageTerms workOut(StageNames names) {
+        Attempt attempt = attempt(names);
+        if (!attempt.problems().isEmpty()) {
+            throw new ScriptFault(attempt.problems());
+        }
+        return attempt.terms();
+    }
+
+    /** Terms with what was wrong while they were worked out; what was wrong is missing from them. */
+    record Attempt(StageTerms terms, List<Problem> problems) {}
+
+    /** Works out the terms without keeping them, and with whatever errors there are. */
+    Attempt attempt(Map<String, Value> with, Map<String, Value> surveyed) {
+        return attempt(new StageNames(inputs, facts, with, surveyed));
+    }
+
+    private Attempt attempt(StageNames names) {
         Problems problems = new Problems();
         TermsBlock block = new TermsBlock();
         Evaluator evaluator = new Evaluator(StageLanguage.VOCABULARY, problems, names, false);
         evaluator.start(body, scope.inner(), block);
-        List<Problem> found = problems.sorted();
-        if (problems.errors() > 0) {
-            throw new ScriptFault(found);
-        }
-        return block.build(evaluator.read());
+        return new Attempt(
+                block.build(evaluator.read()),
+                problems.sorted().stream()
+                        .filter(p -> p.severity() == Severity.ERROR)
+                        .toList());
     }
 }

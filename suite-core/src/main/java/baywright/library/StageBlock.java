@@ -11,8 +11,10 @@ import baywright.script.Problems;
 import baywright.script.Type;
 import baywright.script.Value;
 import baywright.script.Vocabulary.Section;
+import baywright.script.Word;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,6 +102,7 @@ final class StageBlock extends Blocks {
     private String family = "";
     private Place familyPlace;
     private int revision = 1;
+    private final Set<String> met = new HashSet<>();
     private final Map<String, Place> surfaces = new LinkedHashMap<>();
     private final List<Example> examples = new ArrayList<>();
 
@@ -109,6 +112,11 @@ final class StageBlock extends Blocks {
         this.place = place;
         this.inputs = inputs;
         this.familyPlace = place;
+    }
+
+    @Override
+    public void met(Word word) {
+        met.add(word.name());
     }
 
     @Override
@@ -237,13 +245,13 @@ final class StageBlock extends Blocks {
 
     /** Notes what a stage must say and this one does not. */
     void judge(Problems problems) {
-        if (title.isEmpty()) {
+        if (!met.contains("title")) {
             problems.error(place, "incomplete", "stage '" + id + "' has no title", "title");
         }
-        if (family.isEmpty()) {
+        if (!met.contains("family")) {
             problems.error(place, "incomplete", "stage '" + id + "' has no family", "family");
         }
-        if (surfaces.isEmpty()) {
+        if (!met.contains("worksOn")) {
             problems.error(place, "incomplete", "stage '" + id + "' does not say what it works on", "worksOn");
         }
     }
@@ -262,7 +270,7 @@ final class StageBlock extends Blocks {
     }
 
     /** The terms with every branch of every condition. */
-    StageTerms everything() {
+    StageTerms allBranches() {
         return terms.build(Set.of());
     }
 }

@@ -8,11 +8,11 @@ import baywright.script.Node;
 import baywright.script.Place;
 import baywright.script.Problem;
 import baywright.script.Problems;
-import baywright.script.ScriptFault;
 import baywright.script.Value;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,16 +21,24 @@ import java.util.Set;
  * A stage that has been read, with what the check across the library needs to know of it.
  *
  * @param stage         the stage
- * @param everything    its terms with every branch of every condition
+ * @param variants      its terms with every branch of every condition, then for each end of each input
  * @param surfacePlaces where each surface is listed
  * @param familyPlace   where its family is named
  * @param problems      what is wrong with it
  */
 record StageDraft(
-        Stage stage, StageTerms everything, Map<String, Place> surfacePlaces, Place familyPlace, Problems problems) {
+        Stage stage,
+        List<StageTerms> variants,
+        Map<String, Place> surfacePlaces,
+        Place familyPlace,
+        Problems problems) {
 
-    /** Reads a stage: first its inputs, then every branch of it, then what it says at the ends of its inputs. */
-    static StageDraft read(Met met, List<Fact> facts) {
+    /**
+     * Reads a stage: first its inputs, then every branch of it, then what it says at the ends of its inputs.
+     *
+     * @param wholeText whether all of its file could be read; else nothing is noted as missing
+     */
+    static StageDraft read(Met met, List<Fact> facts, boolean wholeText) {
         Problems problems = new Problems();
         List<Node> body = met.block().body();
         List<Input> inputs = inputs(met, problems);
@@ -38,13 +46,20 @@ record StageDraft(
         StageNames usual = new StageNames(inputs, facts, Map.of(), Map.of());
         Evaluator walk = new Evaluator(StageLanguage.VOCABULARY, problems, usual, true);
         walk.start(body, met.scope().inner(), block);
-        block.judge(problems);
-        ScriptTerms terms = new ScriptTerms(body, met.scope(), inputs, facts);
-        if (problems.errors() == 0) {
-            sweep(terms, inputs, facts, walk.read(), problems);
+        if (wholeText) {
+            block.judge(problems);
         }
-        return new StageDraft(
-                block.build(terms), block.everything(), block.surfacePlaces(), block.familyPlace(), problems);
+        List<StageTerms> variants = new ArrayList<>(List.of(block.allBranches()));
+        ScriptTerms terms = new ScriptTerms(body, met.scope(), inputs, facts);
+        sweep(terms, inputs, facts, walk.read(), problems, variants);
+        return new StageDraft(block.build(terms), variants, block.surfacePlaces(), block.familyPlace(), problems);
+    }
+
+    /** All needs of all variants, each once. */
+    Set<StageTerms.Need> needs() {
+        Set<StageTerms.Need> all = new LinkedHashSet<>();
+        variants.forEach(t -> all.addAll(t.needs()));
+        return all;
     }
 
     private static List<Input> inputs(Met met, Problems problems) {
@@ -63,20 +78,23 @@ record StageDraft(
 
     /** Tries each choice and each end of each input and fact that the script reads, one at a time. */
     private static void sweep(
-            ScriptTerms terms, List<Input> inputs, List<Fact> facts, Set<String> read, Problems problems) {
-        tryValues(terms, Map.of(), Map.of(), "", problems);
+            ScriptTerms terms,
+            List<Input> inputs,
+            List<Fact> facts,
+            Set<String> read,
+            Problems problems,
+            List<StageTerms> variants) {
+        tryValues(terms, Map.of(), Map.of(), "", problems, variants);
         for (Input input : inputs) {
             for (Value value : ends(input)) {
-                String when = " (when " + input.name() + " is " + value.described() + ")";
-                tryValues(terms, Map.of(input.name(), value), Map.of(), when, problems);
+                String when = " (when " + input.name() + " is " + InputValues.shown(value) + ")";
+                tryValues(terms, Map.of(input.name(), value), Map.of(), when, problems, variants);
             }
         }
         for (Fact fact : facts) {
-            if (read.contains(fact.id())) {
-                for (Value value : ends(fact)) {
-                    String when = " (when " + fact.id() + " is " + value.described() + ")";
-                    tryValues(terms, Map.of(), Map.of(fact.id(), value), when, problems);
-                }
+            for (Value value : read.contains(fact.id()) ? ends(fact) : List.<Value>of()) {
+                String when = " (when " + fact.id() + " is " + InputValues.shown(value) + ")";
+                tryValues(terms, Map.of(), Map.of(fact.id(), value), when, problems, variants);
             }
         }
     }
@@ -106,17 +124,19 @@ record StageDraft(
     }
 
     private static void tryValues(
-            ScriptTerms terms, Map<String, Value> with, Map<String, Value> surveyed, String when, Problems problems) {
-        try {
-            terms.of(with, surveyed);
-        } catch (ScriptFault fault) {
-            Map<Place, Problem> first = new LinkedHashMap<>();
-            fault.problems().forEach(p -> first.putIfAbsent(p.place(), p));
-            boolean known = problems.sorted().stream().anyMatch(p -> first.containsKey(p.place()));
-            if (!known) {
-                first.values()
-                        .forEach(p -> problems.add(
-                                new Problem(p.place(), p.severity(), p.code(), p.message() + when, p.word())));
+            ScriptTerms terms,
+            Map<String, Value> with,
+            Map<String, Value> surveyed,
+            String when,
+            Problems problems,
+            List<StageTerms> variants) {
+        ScriptTerms.Attempt attempt = terms.attempt(with, surveyed);
+        variants.add(attempt.terms());
+        Set<Place> told = new HashSet<>();
+        problems.sorted().forEach(p -> told.add(p.place()));
+        for (Problem p : attempt.problems()) {
+            if (told.add(p.place())) {
+                problems.add(new Problem(p.place(), p.severity(), p.code(), p.message() + when, p.word()));
             }
         }
     }

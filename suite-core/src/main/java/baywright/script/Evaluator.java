@@ -120,19 +120,17 @@ public final class Evaluator {
     }
 
     private void define(Node.Define define, Scope scope) {
-        Optional<Value> before = scope.find(define.name());
-        if (before.isPresent()) {
+        if (scope.find(define.name()).isPresent()) {
             throw Fault.of(
                     define.place(),
                     "duplicate",
-                    "'" + define.name() + "' already has a value at "
-                            + before.get().place());
+                    "'" + define.name() + "' already has a value at " + scope.placeOf(define.name()));
         }
         if (names.value(define.name()).isPresent()) {
             throw Fault.of(define.place(), "duplicate", "'" + define.name() + "' is already the name of an input");
         }
         try {
-            scope.define(define.name(), value(define.value(), scope));
+            scope.define(define.name(), value(define.value(), scope), define.place());
         } catch (Fault fault) {
             scope.defineBroken(define.name(), define.place());
             throw fault;
@@ -210,7 +208,7 @@ public final class Evaluator {
             for (Value entry : entries(all, each.in().place())) {
                 step(each.place());
                 Scope inner = scope.inner();
-                inner.define(each.variable(), entry.dependingOn(all.from()));
+                inner.define(each.variable(), entry.dependingOn(all.from()), each.place());
                 run(each.body(), inner, handler);
             }
         } finally {
@@ -294,6 +292,7 @@ public final class Evaluator {
             throw unknownWord(call.name(), call.place(), handler);
         }
         if (!handler.skips(word.get())) {
+            handler.met(word.get());
             checked(call, word.get(), scope).ifPresent(handler::accept);
         }
     }
@@ -573,8 +572,25 @@ public final class Evaluator {
                                 : hint));
     }
 
+    /** What stands before a dot. A name that is not known there was meant for something outside the script. */
+    private Value target(Node node, Scope scope) {
+        if (node instanceof Node.Name name
+                && scope.find(name.name()).isEmpty()
+                && names.value(name.name()).isEmpty()) {
+            Set<String> known = new TreeSet<>(scope.names());
+            known.addAll(names.known());
+            String hint = Nearest.hint(name.name(), known);
+            throw Fault.of(
+                    name.place(),
+                    "unknown-name",
+                    "no input or local is called '" + name.name() + "'"
+                            + (hint.isEmpty() ? "; a script reaches nothing outside itself" : hint));
+        }
+        return value(node, scope);
+    }
+
     private Value member(Node.Member member, Scope scope) {
-        Value target = value(member.target(), scope);
+        Value target = target(member.target(), scope);
         if (target.raw() instanceof BigDecimal number) {
             Unit unit = Unit.of(member.name())
                     .orElseThrow(() -> Fault.of(
@@ -790,7 +806,7 @@ public final class Evaluator {
 
     /** A function behind a dot; its block may hold words where the whole is a statement. */
     private Value onValue(Node.Call call, Scope scope, Optional<Handler> handler) {
-        Value target = value(call.receiver().orElseThrow(), scope);
+        Value target = target(call.receiver().orElseThrow(), scope);
         if (!call.named().isEmpty()) {
             throw Fault.of(
                     call.named().get(0).key().place(),
@@ -816,7 +832,7 @@ public final class Evaluator {
             throw Fault.of(block.place(), "wrong-argument", "the block takes one name before its arrow: { x -> … }");
         }
         for (int i = 0; i < with.size(); i++) {
-            inner.define(parameters.get(i), with.get(i).dependingOn(target.from()));
+            inner.define(parameters.get(i), with.get(i).dependingOn(target.from()), block.place());
         }
         List<Node> body = block.body();
         if (handler.isPresent()) {

@@ -9,6 +9,9 @@ public interface Handler {
     /** Takes a word whose arguments have been checked against its declaration. */
     void accept(Call call);
 
+    /** Learns that a word stands here, before its arguments are looked at; they may turn out wrong. */
+    default void met(Word word) {}
+
     /** Whether it leaves a word aside without looking at its arguments. */
     default boolean skips(Word word) {
         return false;

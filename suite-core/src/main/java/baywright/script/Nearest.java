@@ -1,6 +1,7 @@
 package baywright.script;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 
 /** Finds the known name that a mistyped one most likely meant. */
@@ -10,7 +11,8 @@ public final class Nearest {
 
     /**
      * The candidate with the fewest edits (insert, drop, change, swap of neighbours), if they are few enough: one for up
-     * to four letters, two for up to eight, else three. Of equally near ones the first in the alphabet.
+     * to four letters, two for up to eight, else three. Of equally near ones the first in the alphabet. Failing that
+     * the only one that is a longer or shorter form of it.
      */
     public static Optional<String> to(String met, Collection<String> candidates) {
         int allowed = met.length() <= 4 ? 1 : met.length() <= 8 ? 2 : 3;
@@ -26,7 +28,15 @@ public final class Nearest {
                 best = candidate;
             }
         }
-        return Optional.ofNullable(best);
+        return best != null ? Optional.of(best) : begun(met, candidates);
+    }
+
+    /** The only candidate that begins like the met name, or with which it begins, by at least four letters. */
+    private static Optional<String> begun(String met, Collection<String> candidates) {
+        List<String> found = candidates.stream()
+                .filter(c -> Math.min(c.length(), met.length()) >= 4 && (c.startsWith(met) || met.startsWith(c)))
+                .toList();
+        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
 
     /** Words for the end of a message: {@code ; nearest is 'washed'}, or nothing. */

@@ -14,6 +14,7 @@ public final class Scope {
 
     private final Optional<Scope> outer;
     private final Map<String, Value> locals = new LinkedHashMap<>();
+    private final Map<String, Place> places = new LinkedHashMap<>();
 
     private Scope(Optional<Scope> outer) {
         this.outer = outer;
@@ -34,12 +35,19 @@ public final class Scope {
         return own != null ? Optional.of(own) : outer.flatMap(o -> o.find(name));
     }
 
-    void define(String name, Value value) {
+    void define(String name, Value value, Place place) {
         locals.put(name, value);
+        places.put(name, place);
     }
 
     void defineBroken(String name, Place place) {
-        locals.put(name, Value.of(BROKEN, place));
+        define(name, Value.of(BROKEN, place), place);
+    }
+
+    /** Where a local was defined, which must be known. */
+    Place placeOf(String name) {
+        Place own = places.get(name);
+        return own != null ? own : outer.orElseThrow().placeOf(name);
     }
 
     static boolean isBroken(Value value) {

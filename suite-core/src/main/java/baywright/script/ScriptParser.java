@@ -2,6 +2,7 @@ package baywright.script;
 
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -47,7 +48,7 @@ public final class ScriptParser {
     public static Script parseHere(String file, String text) {
         Problems problems = new Problems();
         SourceText source = new SourceText(file, text);
-        Problems later = new Problems();
+        Set<Integer> emptied = new TreeSet<>();
         for (int round = 0; round <= Limits.SYNTAX_ERRORS; round++) {
             Problems found = new Problems();
             Guard.Verdict verdict = Guard.look(source, round == 0 ? problems : found);
@@ -57,6 +58,7 @@ public final class ScriptParser {
             }
             problems.addAll(found.sorted());
             if (!verdict.badLines().isEmpty()) {
+                emptied.addAll(verdict.badLines());
                 if (!blankAll(source, verdict.badLines())) {
                     break;
                 }
@@ -64,11 +66,13 @@ public final class ScriptParser {
             }
             GroovyReader.Result result = GroovyReader.read(source);
             if (result.body().isPresent()) {
-                later.addAll(result.problems().sorted());
-                problems.addAll(later.sorted());
+                result.problems().sorted().stream()
+                        .filter(p -> !emptied.contains(p.place().line()))
+                        .forEach(problems::add);
                 return new Script(file, result.body().get(), problems.sorted());
             }
             problems.addAll(result.problems().sorted());
+            emptied.add(result.errorLine());
             if (result.errorLine() == 0 || !source.blank(result.errorLine())) {
                 break;
             }

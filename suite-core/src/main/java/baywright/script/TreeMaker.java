@@ -40,6 +40,7 @@ import org.codehaus.groovy.ast.stmt.EmptyStatement;
 import org.codehaus.groovy.ast.stmt.ExpressionStatement;
 import org.codehaus.groovy.ast.stmt.ForStatement;
 import org.codehaus.groovy.ast.stmt.IfStatement;
+import org.codehaus.groovy.ast.stmt.ReturnStatement;
 import org.codehaus.groovy.ast.stmt.Statement;
 import org.codehaus.groovy.ast.stmt.SwitchStatement;
 
@@ -120,8 +121,9 @@ final class TreeMaker {
         if (kind == ForStatement.class) {
             return each((ForStatement) statement);
         }
-        if (statement instanceof EmptyStatement) {
-            return null;
+        boolean added = statement.getLineNumber() < 1 && kind == ReturnStatement.class;
+        if (statement instanceof EmptyStatement || added) {
+            return null; // Groovy adds a return to a script without statements
         }
         if (kind == BlockStatement.class) {
             throw refuse(statement, TRIVIAL_BLOCK);
@@ -379,7 +381,13 @@ final class TreeMaker {
                         .startsWith(name)) {
             return name;
         }
-        throw refuse(expression, "a name is written without quotes here");
+        String written = source.from(expression.getLineNumber(), expression.getColumnNumber());
+        boolean text = written.startsWith("'") || written.startsWith("\"");
+        throw refuse(
+                expression,
+                text && !followsDot(expression)
+                        ? "a comma is missing before this text"
+                        : "a name is written plainly here, without quotes");
     }
 
     private Node binary(BinaryExpression binary) {
@@ -462,19 +470,22 @@ final class TreeMaker {
 
     /** {@code a b c d} is read as {@code a(b).c(d)}: the dot is not in the text. */
     private boolean isCommandChain(MethodCallExpression call) {
-        Expression method = call.getMethod();
+        return !followsDot(call.getMethod());
+    }
+
+    private boolean followsDot(Expression method) {
         int line = method.getLineNumber();
         String before = source.line(line);
         int points = before.codePointCount(0, before.length());
         int column = Math.min(method.getColumnNumber() - 1, points);
         if (line < 1 || column < 0) {
-            return true;
+            return false;
         }
         String head = before.substring(0, before.offsetByCodePoints(0, column)).stripTrailing();
         for (int back = line - 1; head.isEmpty() && back > 0; back--) {
             head = source.line(back).stripTrailing();
         }
-        return !head.endsWith(".");
+        return head.endsWith(".");
     }
 
     private static final class Arguments {
