@@ -1,0 +1,110 @@
+package baywright.library;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import baywright.script.Functions;
+import baywright.script.Problem;
+import baywright.script.Vocabulary.Section;
+import baywright.script.Word;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class LanguagePageTest {
+
+    private static final Path PAGE = Path.of("..", "docs", "language.md");
+
+    /** What the examples name beyond the base of all tests. */
+    private static final String MORE = """
+            state 'coated', means: 'coating has cured'
+            state 'live', means: 'a chemical is at work'
+            state 'water-safe', means: 'water does no harm'
+            surface 'wheel', means: 'rims'
+            family 'sanding', title: 'Sanding'
+            family 'correction', title: 'Correction'
+            """;
+
+    @Test
+    void thePageIsThatOfTheWords() throws IOException {
+        if (Boolean.getBoolean("baywright.rewrite")) {
+            Files.createDirectories(PAGE.getParent());
+            Files.writeString(PAGE, LanguagePage.text());
+        }
+        assertThat(PAGE)
+                .as("renew it with: mvn -pl suite-core test -Dtest=LanguagePageTest -Dbaywright.rewrite=true")
+                .hasContent(LanguagePage.text());
+    }
+
+    @Test
+    void theStageThatOpensThePageLoadsWithoutAWarning() {
+        String washing = Libraries.stage("after { sets 'washed', 'tar-clear' }");
+        assertThat(Libraries.problemsOf(LanguagePage.example() + washing)).isEmpty();
+    }
+
+    static Stream<Arguments> words() {
+        return StageLanguage.VOCABULARY.sections().stream()
+                .flatMap(s -> s.words().stream().map(w -> Arguments.of(s, w)));
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @MethodSource("words")
+    void everyWordHasAnExampleThatLoads(Section section, Word word) {
+        assertThat(word.example()).contains(word.name());
+        assertThat(word.means()).isNotBlank();
+        assertThat(Libraries.load(around(section, word.example()) + "\n" + MORE).errors())
+                .extracting(Problem::toString)
+                .isEmpty();
+    }
+
+    /** A script in which words of the section may stand. */
+    private static String around(Section section, String example) {
+        String inputs = "inputs { count 'passes', from: 1, to: 3, usual: 1 }\n";
+        return switch (section.name()) {
+            case "library" -> renamed(example);
+            case "factor" ->
+                Libraries.stage("").replace("probe", "claying")
+                        + Libraries.stage("").replace("probe", "finishing-polish")
+                        + "factor('probe') {\n" + (example.startsWith("reads") ? "" : "reads 'hardness'\n") + example
+                        + "\n}";
+            case "stage" -> headless(inputs, example);
+            case "inputs" -> Libraries.stage("inputs {\n" + example + "\n}");
+            default -> Libraries.stage(inputs + section.name() + " {\n" + example + "\n}");
+        };
+    }
+
+    /** Declarations that the base has already go under another id; a stage needs a whole head. */
+    private static String renamed(String example) {
+        if (example.startsWith("stage")) {
+            return example.replace("}", "; family 'decontamination'; worksOn 'paint' }");
+        }
+        return example.replaceFirst("'[a-z]+'", "'probe'");
+    }
+
+    private static String headless(String inputs, String example) {
+        Stream<String> head = Stream.of("title 'Probe'", "family 'decontamination'", "worksOn 'paint'")
+                .filter(h -> !example.startsWith(h.substring(0, h.indexOf(' '))));
+        String given = example.startsWith("inputs") ? "" : inputs;
+        return "stage('probe') {\n" + String.join("\n", head.toList()) + "\n" + given + example + "\n}";
+    }
+
+    @Test
+    void everyFunctionHasAnExampleThatGivesAValue() {
+        for (Functions.Info info : Functions.all()) {
+            assertThat(Libraries.problemsOf("def probe = " + info.example()))
+                    .as(info.example())
+                    .isEmpty();
+        }
+        for (Word word : StageLanguage.VOCABULARY.functions()) {
+            List<String> problems = Libraries.problemsOf(
+                    Libraries.stage("inputs { measure 'grit-depth', from: 1.um, to: 5.um, usual: 2.um }\ndef probe = "
+                            + word.example()));
+            assertThat(problems).as(word.name()).isEmpty();
+        }
+    }
+}
