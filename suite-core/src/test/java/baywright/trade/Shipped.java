@@ -1,15 +1,23 @@
 package baywright.trade;
 
 import baywright.library.Item;
+import baywright.library.LibraryLoader;
+import baywright.library.LibraryLoader.Loaded;
 import baywright.quantity.Quantity;
 import baywright.quantity.Unit;
+import baywright.vehicle.Shape;
+import baywright.vehicle.Zone;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Where the files that the project ships lie, seen from the module that tests them. */
@@ -21,7 +29,52 @@ final class Shipped {
     private static final ObjectMapper JSON =
             new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
+    private static Loaded loaded;
+
     private Shipped() {}
+
+    /** The standard library, loaded once for all tests. */
+    static synchronized Loaded library() {
+        if (loaded == null) {
+            try {
+                loaded = LibraryLoader.load(STAGES, items());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return loaded;
+    }
+
+    /** A shape of the standard library. */
+    static Shape shape(String id) {
+        try {
+            for (JsonNode shape : json(STAGES.resolve("shapes.json")).path("shapes")) {
+                if (shape.path("id").asText().equals(id)) {
+                    List<Zone> zones = new ArrayList<>();
+                    shape.path("zones").forEach(z -> zones.add(zone(z)));
+                    return new Shape(
+                            id, shape.path("title").asText(), shape.path("size").decimalValue(), zones);
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        throw new AssertionError("no shape " + id);
+    }
+
+    private static Zone zone(JsonNode zone) {
+        Map<String, BigDecimal> measures = new HashMap<>();
+        zone.path("measures")
+                .properties()
+                .forEach(e -> measures.put(e.getKey(), e.getValue().decimalValue()));
+        return new Zone(
+                zone.path("id").asText(),
+                zone.path("title").asText(),
+                zone.path("surface").asText(),
+                zone.path("substrate").asText(),
+                measures,
+                texts(zone.path("neighbours")));
+    }
 
     /** The file as a plain tree, without any reader of our own in between. */
     static JsonNode json(Path file) throws IOException {

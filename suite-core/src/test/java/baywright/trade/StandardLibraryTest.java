@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import baywright.library.Library;
-import baywright.library.LibraryLoader;
 import baywright.library.LibraryLoader.Loaded;
 import baywright.library.Stage;
 import baywright.library.StageTerms;
@@ -28,8 +27,8 @@ class StandardLibraryTest {
     private static Library library;
 
     @BeforeAll
-    static void load() throws IOException {
-        loaded = LibraryLoader.load(Shipped.STAGES, Shipped.items());
+    static void load() {
+        loaded = Shipped.library();
         library = loaded.library();
     }
 
