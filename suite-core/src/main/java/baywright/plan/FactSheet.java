@@ -1,7 +1,9 @@
 package baywright.plan;
 
 import baywright.library.Fact;
+import baywright.library.InputValues;
 import baywright.library.Library;
+import baywright.script.Nearest;
 import baywright.script.Place;
 import baywright.script.Value;
 import baywright.vehicle.Shape;
@@ -62,7 +64,7 @@ final class FactSheet {
         Map<String, Value> sheet = new TreeMap<>(whole);
         Optional<Zone> zone = shape.zone(id);
         if (zone.isPresent() && declared.containsKey(SUBSTRATE) && !whole.containsKey(SUBSTRATE)) {
-            valueOf(declared.get(SUBSTRATE), zone.get().substrate()).ifPresent(v -> sheet.put(SUBSTRATE, v));
+            fit(declared.get(SUBSTRATE), zone.get().substrate()).ifPresent(v -> sheet.put(SUBSTRATE, v));
         }
         sheet.putAll(read(survey.zone(id).facts(), List.of(id)));
         return sheet;
@@ -72,7 +74,7 @@ final class FactSheet {
         Map<String, Value> read = new TreeMap<>();
         for (Map.Entry<String, String> entry : new TreeMap<>(facts).entrySet()) {
             Fact fact = declared.get(entry.getKey());
-            Optional<Value> value = fact == null ? Optional.empty() : valueOf(fact, entry.getValue());
+            Optional<Value> value = fact == null ? Optional.empty() : fit(fact, entry.getValue());
             if (value.isPresent()) {
                 read.put(entry.getKey(), value.get());
             } else {
@@ -82,47 +84,16 @@ final class FactSheet {
         return read;
     }
 
+    private static Optional<Value> fit(Fact fact, String text) {
+        return InputValues.fit(fact, Value.of(text, SURVEY));
+    }
+
     private Finding badFact(String id, String met, Fact fact, List<String> zones) {
-        String nearest = fact == null ? Nearest.to(id, declared.keySet()) : Nearest.to(met, fact.choices());
-        String wanted = fact == null ? "" : wanted(fact);
+        String nearest = Nearest.to(fact == null ? id : met, fact == null ? declared.keySet() : fact.choices())
+                .orElse("");
+        String wanted = fact == null ? "" : InputValues.wanted(fact);
         return new Finding(
                 Codes.BAD_FACT, Severity.STOP, Optional.empty(), zones, new Reason.BadFact(id, met, wanted, nearest));
-    }
-
-    private static String wanted(Fact fact) {
-        return switch (fact.kind()) {
-            case CHOICE -> String.join(", ", fact.choices());
-            case NUMBER -> "a number";
-            case YES_NO -> "true or false";
-        };
-    }
-
-    /** The text of a survey as the language's value; empty when it does not fit. */
-    static Optional<Value> valueOf(Fact fact, String text) {
-        Object raw =
-                switch (fact.kind()) {
-                    case CHOICE -> fact.choices().contains(text) ? text : null;
-                    case NUMBER -> number(text);
-                    case YES_NO -> yesNo(text);
-                };
-        return Optional.ofNullable(raw).map(r -> Value.of(r, SURVEY));
-    }
-
-    private static Object yesNo(String text) {
-        return switch (text) {
-            case "true", "yes" -> true;
-            case "false", "no" -> false;
-            default -> null;
-        };
-    }
-
-    private static Object number(String text) {
-        try {
-            BigDecimal number = new BigDecimal(text.strip());
-            return Amounts.isSane(number) ? number : null;
-        } catch (NumberFormatException e) {
-            return null;
-        }
     }
 
     /** Facts and values that the library does not know, as findings. */

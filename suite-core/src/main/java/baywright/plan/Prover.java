@@ -3,8 +3,10 @@ package baywright.plan;
 import baywright.library.Family;
 import baywright.library.Library;
 import baywright.quantity.Quantity;
+import baywright.script.Nearest;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,7 +56,8 @@ public final class Prover {
         if (state >= 0) {
             surveyed.set(row, state, Tracks.SURVEY, 0);
         } else {
-            Reason reason = new Reason.StateUnknown(id, Nearest.to(id, states.ids()));
+            Reason reason =
+                    new Reason.StateUnknown(id, Nearest.to(id, states.ids()).orElse(""));
             ofSetting.add(new Finding(Codes.STATE_UNKNOWN, Severity.STOP, Optional.empty(), zones, reason));
         }
     }
@@ -201,25 +204,16 @@ public final class Prover {
         }
         BigDecimal minutes = Ticks.minutes(walk.ends[other] - walk.starts[i]);
         Reason reason = new Reason.Overlaps(ids.get(i), ids.get(other), minutes);
+        CompiledStep here = steps.get(i);
+        CompiledStep there = steps.get(other);
         List<String> shared = new ArrayList<>();
-        for (int row : steps.get(i).rows()) {
-            if (steps.get(other).vehicle()
-                    || steps.get(i).vehicle()
-                    || has(steps.get(other).rows(), row)) {
+        for (int row : here.rows()) {
+            if (here.vehicle() || there.vehicle() || Arrays.binarySearch(there.rows(), row) >= 0) {
                 shared.add(vehicle.id(row));
             }
         }
         Severity severity = shared.isEmpty() ? Severity.WARN : Severity.STOP;
         sheet.add(i, new Finding(Codes.OVERLAPS, severity, Optional.of(ids.get(i)), shared, reason));
-    }
-
-    private static boolean has(int[] rows, int row) {
-        for (int r : rows) {
-            if (r == row) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static Finding stop(String code, String step, Reason reason) {
@@ -234,7 +228,7 @@ public final class Prover {
         return ends;
     }
 
-    /** States that hold on a row after a plan, everything promised included; for worked examples. */
+    /** States of each zone at the end of a plan, once everything promised has come; for worked examples. */
     Map<String, Set<String>> endsWithPromises(Plan plan) {
         Walk walk = walk(plan, compile(plan), ids(plan));
         walk.tracks().arriveAll();

@@ -4,6 +4,7 @@ import baywright.library.Library;
 import baywright.library.Stage;
 import baywright.library.Surface;
 import baywright.plan.CompiledStep.Part;
+import baywright.script.Nearest;
 import baywright.script.Value;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -67,7 +68,8 @@ final class StepCompiler {
         List<Function<String, Finding>> problems = new ArrayList<>();
         Stage stage = library.stageById().get(use.stage());
         if (stage == null) {
-            String nearest = Nearest.to(use.stage(), library.stageById().keySet());
+            String nearest =
+                    Nearest.to(use.stage(), library.stageById().keySet()).orElse("");
             problems.add(id -> stop(Codes.STAGE_GONE, id, List.of(), new Reason.StageGone(id, use.stage(), nearest)));
         }
         int[] rows = rows(use, Optional.ofNullable(stage), problems);
@@ -110,7 +112,7 @@ final class StepCompiler {
         ZoneChoice choice = ZoneChoice.of(use.zones(), vehicle.shape());
         List<String> strangers = unknown(choice);
         for (String unknown : strangers) {
-            String nearest = Nearest.to(unknown, vehicle.ids());
+            String nearest = Nearest.to(unknown, vehicle.ids()).orElse("");
             problems.add(id -> stop(Codes.ZONE_UNKNOWN, id, List.of(), new Reason.ZoneUnknown(id, unknown, nearest)));
         }
         if (use.zones().contains(VehicleIndex.VEHICLE)

@@ -125,7 +125,7 @@ final class Walk {
             timing(i, step.vehicle() ? k : step.rows()[k], start);
         }
         if (!open && start < now) {
-            overlaps.add(new int[] {i, lastRunning(i, start)});
+            overlaps.add(new int[] {i, running(i, start)});
         }
         for (Part part : step.parts()) {
             judge(i, part, start);
@@ -139,13 +139,27 @@ final class Walk {
         now = Math.max(now, ends[i]);
     }
 
-    private int lastRunning(int i, long start) {
+    /** The last step before that still takes time at {@code start}, if possible one that shares a zone. */
+    private int running(int i, long start) {
+        int other = Tracks.NOBODY;
         for (int j = i - 1; j >= 0; j--) {
-            if (ends[j] > start && !steps.get(j).parts().isEmpty()) {
-                return j;
+            if (ends[j] > start && ends[j] > starts[j]) {
+                if (share(steps.get(i), steps.get(j))) {
+                    return j;
+                }
+                other = other < 0 ? j : other;
             }
         }
-        return Tracks.NOBODY;
+        return other;
+    }
+
+    /** Whether two steps work on one zone; one on the vehicle as a whole shares every zone. */
+    static boolean share(CompiledStep a, CompiledStep b) {
+        if (a.vehicle() || b.vehicle()) {
+            return true;
+        }
+        int[] rows = b.rows();
+        return Arrays.stream(a.rows()).anyMatch(row -> Arrays.binarySearch(rows, row) >= 0);
     }
 
     private void stand(int i, int row, CompiledTerms terms, long from) {

@@ -89,15 +89,15 @@ class StepFaultsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "load | medium | one of light, heavy",
-                "grit | 6 um | a film thickness such as 2.um from 1 um to 5 um",
-                "grit | 2 ml | a film thickness such as 2.um from 1 um to 5 um",
-                "grit | fine | a film thickness such as 2.um from 1 um to 5 um",
-                "grit | 1e99999 um | a film thickness such as 2.um from 1 um to 5 um",
+                "load | medium | one of 'light', 'heavy'",
+                "grit | 6 um | an amount from 1.um to 5.um",
+                "grit | 2 ml | an amount from 1.um to 5.um",
+                "grit | fine | an amount from 1.um to 5.um",
+                "grit | 1e99999 um | an amount from 1.um to 5.um",
                 "passes | two | a whole number from 1 to 3",
-                "two-sided | yes | true or false",
+                "two-sided | maybe | true or false",
                 "lod | heavy | the input 'load'",
-                "temperature | 4 | 'one of the inputs load, passes, grit, two-sided'",
+                "temperature | 4 | one of the inputs 'load', 'passes', 'grit', 'two-sided'",
             })
     void aTextThatDoesNotFitSaysWhatWould(String name, String text, String wanted) {
         assertThat(reasons(with(name, text))).hasSize(1).first().isInstanceOfSatisfying(Reason.BadInput.class, r -> {
@@ -193,7 +193,7 @@ class StepFaultsTest {
                 .extracting(Finding::reason)
                 .startsWith(
                         new Reason.BadFact("hardnes", "soft", "", "hardness"),
-                        new Reason.BadFact("hardness", "sfot", "soft, medium, hard", "soft"),
+                        new Reason.BadFact("hardness", "sfot", "one of 'soft', 'medium', 'hard'", "soft"),
                         new Reason.StateUnknown("polishd", "polished"));
     }
 }
