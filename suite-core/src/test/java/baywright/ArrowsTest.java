@@ -33,7 +33,8 @@ class ArrowsTest {
         room("plan", "quantity", "script", "vehicle", "library");
         room("money", "quantity", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money");
-        room("cli", "quantity", "script", "vehicle", "library", "plan", "money", "workspace");
+        room("site", "quantity", "script", "vehicle", "library", "plan", "money", "workspace");
+        room("cli", "quantity", "script", "vehicle", "library", "plan", "money", "workspace", "site");
     }
 
     private static final JavaClasses CORE = new ClassFileImporter()

@@ -1,5 +1,7 @@
 package baywright.cli;
 
+import baywright.site.SiteTrouble;
+import baywright.workspace.WorkspaceException;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
@@ -37,8 +39,17 @@ class CommandTree {
     CommandLine commandLine() {
         Console console = session.console();
         CommandLine line = new CommandLine(new RootCommand(session))
+                .addSubcommand(new CommandLine(new StagesCommand())
+                        .addSubcommand(new StagesCheckCommand(session))
+                        .addSubcommand(new StagesListCommand(session))
+                        .addSubcommand(new StagesShowCommand(session)))
+                .addSubcommand(new CommandLine(new PlanCommand())
+                        .addSubcommand(new PlanProveCommand(session))
+                        .addSubcommand(new PlanQuoteCommand(session)))
+                .addSubcommand(new DemoCommand(session))
                 .addSubcommand(new OpenCommand(session))
-                .addSubcommand(new CompletionCommand(session));
+                .addSubcommand(new CompletionCommand(session))
+                .addSubcommand(new WarmUpCommand(session));
         Ansi ansi = console.colour() ? Ansi.ON : Ansi.OFF;
         return line.setOut(console.out())
                 .setErr(console.err())
@@ -55,7 +66,11 @@ class CommandTree {
     }
 
     private int fail(Exception fault, List<String> words) {
-        if (fault instanceof BadInput) {
+        if (fault instanceof SiteTrouble trouble) {
+            new ProblemPrinter(session).print(session.console().err(), trouble.folder(), trouble.problems());
+            return ExitStatus.BAD_INPUT;
+        }
+        if (fault instanceof BadInput || fault instanceof WorkspaceException) {
             complain(fault.getMessage());
             return ExitStatus.BAD_INPUT;
         }

@@ -1,5 +1,7 @@
 package baywright.cli;
 
+import java.time.Clock;
+
 /** Where the program starts. */
 public final class Main {
 
@@ -7,7 +9,7 @@ public final class Main {
 
     /** Runs one command and ends the process with its exit status, unless a window stays open. */
     public static void main(String[] args) {
-        Session session = new Session(Console.ofProcess(), Settings.ofUser(), Home.ofProcess());
+        Session session = new Session(Console.ofProcess(), Settings.ofUser(), Home.ofProcess(), Clock.systemUTC());
         int status = new CommandTree(session).run(args);
         session.console().flush();
         if (!session.windowOpened()) {

@@ -107,7 +107,8 @@ class CommandTreeTest {
         return new Session(
                 new Console(nowhere, nowhere, false, Locale.UK),
                 new Settings(folder.resolve("settings")),
-                new Home(folder));
+                new Home(folder),
+                Desk.CLOCK);
     }
 
     private static Stream<CommandLine> everyCommand(CommandLine line) {

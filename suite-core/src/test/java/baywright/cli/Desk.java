@@ -3,10 +3,16 @@ package baywright.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Locale;
 
 /** The command line in this process, with its streams caught. */
 final class Desk {
+
+    /** A Monday in winter, when the demo's jobs arrive. */
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-07T07:00:00Z"), ZoneOffset.UTC);
 
     private final Path settings;
     private final Path home;
@@ -29,7 +35,7 @@ final class Desk {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Console console = new Console(new PrintWriter(out), new PrintWriter(err), colour, Locale.UK);
-        int status = new CommandTree(new Session(console, new Settings(settings), new Home(home))).run(words);
+        int status = new CommandTree(new Session(console, new Settings(settings), new Home(home), CLOCK)).run(words);
         return new Answer(status, out.toString(), err.toString());
     }
 }

@@ -1,0 +1,78 @@
+package baywright.cli;
+
+import baywright.money.Quote;
+import baywright.money.Refusal;
+import baywright.site.WorkedJob;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code baywright plan quote JOB}: the price of a plan that proves, or why there is none. */
+@Command(name = "quote", resourceBundle = CommandTree.HELP)
+final class PlanQuoteCommand implements Callable<Integer> {
+
+    private final Session session;
+
+    @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
+    private Path job;
+
+    @Option(names = "--trail", descriptionKey = "trail")
+    private boolean everyTrail;
+
+    @Option(names = "--trail-of", paramLabel = "WHAT", descriptionKey = "trail-of")
+    private Optional<String> trailOf = Optional.empty();
+
+    PlanQuoteCommand(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.at(session, job);
+        WorkedJob worked = opened.site().work(opened.job());
+        FindingPrinter findings = new FindingPrinter(
+                session, session.sentences(worked.setting(), worked.job().plan()));
+        if (worked.offer() instanceof Quote quote) {
+            show(opened, worked, quote, findings);
+            return ExitStatus.FINE;
+        }
+        refuse(worked, (Refusal) worked.offer(), findings);
+        return ExitStatus.STOPPED;
+    }
+
+    private void show(OpenedJob opened, WorkedJob worked, Quote quote, FindingPrinter findings) {
+        TrailPrinter trails = new TrailPrinter(session, worked, quote);
+        if (session.json()) {
+            ObjectNode answer = QuoteJson.of(worked, quote);
+            answer.set("findings", findings.json(worked.proof().findings()));
+            answer.set("warnings", ProblemPrinter.json(opened.warnings()));
+            wantedTrail().ifPresent(what -> answer.set("trail", trails.json(what)));
+            Answers.print(session, answer);
+            return;
+        }
+        new QuotePrinter(session, opened.site(), worked, quote).print(findings);
+        wantedTrail().ifPresent(trails::print);
+    }
+
+    /** What the trail is asked for; the empty text means everything. */
+    private Optional<String> wantedTrail() {
+        return everyTrail ? Optional.of("") : trailOf;
+    }
+
+    private void refuse(WorkedJob worked, Refusal refusal, FindingPrinter findings) {
+        if (session.json()) {
+            ObjectNode answer = Answers.object();
+            answer.put("job", worked.job().id());
+            answer.put("quoted", false);
+            answer.set("findings", findings.json(refusal.findings()));
+            Answers.print(session, answer);
+            return;
+        }
+        findings.print(refusal.stops());
+        session.say("quote.refused", worked.job().title(), refusal.stops().size());
+    }
+}

@@ -1,0 +1,60 @@
+package baywright.cli;
+
+import baywright.script.Place;
+import baywright.script.Problem;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Shows problems of files with their line and a caret. */
+final class ProblemPrinter {
+
+    private static final String INDENT = "    ";
+
+    private final Session session;
+
+    ProblemPrinter(Session session) {
+        this.session = session;
+    }
+
+    /**
+     * Prints each problem.
+     *
+     * @param folder the folder to which the problems' files are relative
+     */
+    void print(PrintWriter to, Path folder, List<Problem> problems) {
+        problems.forEach(problem -> print(to, folder, problem));
+    }
+
+    private void print(PrintWriter to, Path folder, Problem problem) {
+        Console console = session.console();
+        boolean error = problem.severity() == Problem.Severity.ERROR;
+        String grade =
+                console.paint(error ? Ink.STOP : Ink.WARN, session.text(error ? "problem.error" : "problem.warning"));
+        Place place = problem.place();
+        Place shown = new Place(session.shown(folder.resolve(place.file())), place.line(), place.column());
+        to.println(console.paint(Ink.HEAD, shown + ":") + " " + grade + " " + problem.message());
+        Excerpt.of(folder.resolve(place.file()), place.line(), place.column()).ifPresent(excerpt -> {
+            to.println(INDENT + excerpt.source());
+            if (!excerpt.caret().isEmpty()) {
+                to.println(INDENT + console.paint(error ? Ink.STOP : Ink.WARN, excerpt.caret()));
+            }
+        });
+    }
+
+    static ArrayNode json(List<Problem> problems) {
+        ArrayNode all = Answers.array();
+        for (Problem problem : problems) {
+            ObjectNode one = all.addObject();
+            one.put("file", problem.place().file());
+            one.put("line", problem.place().line());
+            one.put("column", problem.place().column());
+            one.put("severity", Answers.word(problem.severity()));
+            one.put("code", problem.code());
+            one.put("message", problem.message());
+        }
+        return all;
+    }
+}

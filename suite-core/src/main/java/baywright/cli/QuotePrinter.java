@@ -1,0 +1,170 @@
+package baywright.cli;
+
+import baywright.library.Item;
+import baywright.library.Stage;
+import baywright.money.CapFit;
+import baywright.money.Margin;
+import baywright.money.Part;
+import baywright.money.Position;
+import baywright.money.Quote;
+import baywright.money.Range;
+import baywright.plan.Severity;
+import baywright.site.Numbers;
+import baywright.site.Site;
+import baywright.site.WorkedJob;
+import java.math.BigDecimal;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Optional;
+
+/** A quote on the terminal. */
+final class QuotePrinter {
+
+    private static final String INDENT = "  ";
+
+    private final Session session;
+    private final Site site;
+    private final WorkedJob worked;
+    private final Quote quote;
+    private final Numbers numbers;
+
+    QuotePrinter(Session session, Site site, WorkedJob worked, Quote quote) {
+        this.session = session;
+        this.site = site;
+        this.worked = worked;
+        this.quote = quote;
+        this.numbers = new Numbers(session.console().locale());
+    }
+
+    void print(FindingPrinter findings) {
+        Console console = session.console();
+        console.out()
+                .println(console.paint(
+                        Ink.HEAD,
+                        session.text(
+                                "quote.title", worked.job().title(), site.shop().name())));
+        printPositions();
+        console.out().println();
+        printParts();
+        console.out().println();
+        printFigures();
+        long warnings = worked.proof().findings().stream()
+                .filter(f -> f.severity() == Severity.WARN)
+                .count();
+        if (warnings > 0) {
+            console.out().println();
+            session.say("quote.warnings", findings.summary(worked.proof().findings()));
+        }
+    }
+
+    private void printPositions() {
+        Table table = new Table(
+                session.text("quote.step"),
+                "~" + session.text("quote.line"),
+                session.text("quote.priority"),
+                ">" + session.text("quote.net"));
+        for (Position position : quote.positions()) {
+            table.add(
+                    position.step().orElse(""),
+                    title(position),
+                    session.text("priority." + Answers.word(position.priority())),
+                    numbers.coins(position.net()));
+        }
+        table.print(session.console(), INDENT);
+    }
+
+    private String title(Position position) {
+        String subject = position.subject();
+        if (position.step().isPresent()) {
+            return stage(subject);
+        }
+        return site.library().families().stream()
+                .filter(f -> f.id().equals(subject))
+                .findFirst()
+                .map(f -> session.text("quote.set-up", f.title()))
+                .orElseGet(() -> Optional.ofNullable(site.library().itemById().get(subject))
+                        .map(Item::title)
+                        .map(title -> session.text("quote.rest-of-pack", title))
+                        .orElse(subject));
+    }
+
+    private String stage(String id) {
+        Stage stage = site.library().stageById().get(id);
+        return stage == null ? id : stage.title();
+    }
+
+    private void printParts() {
+        boolean capped = quote.cap().isPresent();
+        Table table = new Table(
+                session.text("quote.priority"),
+                ">" + session.text("quote.hands-on"),
+                ">" + session.text("quote.adds-net"),
+                ">" + session.text("quote.adds-price"),
+                ">" + session.text("quote.up-to"),
+                ">" + session.text("quote.with-contingency"),
+                capped ? session.text("quote.cap") : "");
+        for (Part part : quote.parts()) {
+            table.add(
+                    session.text("priority." + Answers.word(part.priority())),
+                    numbers.duration(part.minutes()),
+                    numbers.coins(part.alone().net()),
+                    numbers.coins(part.alone().gross()),
+                    numbers.coins(part.upTo().low().gross()),
+                    numbers.coins(part.upTo().high().gross()),
+                    part.cap().map(this::fit).orElse(""));
+        }
+        table.print(session.console(), INDENT);
+    }
+
+    private String fit(CapFit fit) {
+        return fit.fits()
+                ? session.text("quote.fits", numbers.coins(fit.spare()))
+                : session.text("quote.over", numbers.coins(fit.over()));
+    }
+
+    private void printFigures() {
+        Table table = new Table("", ">", "~");
+        Range range = quote.range();
+        Margin margin = quote.margin();
+        table.add(session.text("figure.net"), numbers.money(quote.price().net()), "");
+        table.add(
+                session.text("figure.tax", quote.terms().tax().name()),
+                numbers.money(quote.price().tax()),
+                session.text(
+                        "figure.tax.note", numbers.number(quote.terms().tax().percent(), 3)));
+        table.add(
+                session.text("figure.price"),
+                numbers.money(quote.price().gross()),
+                session.text("figure.valid", day()));
+        table.add(
+                session.text("figure.high"),
+                numbers.money(range.high().gross()),
+                session.text(
+                        "figure.high.note",
+                        numbers.number(range.contingencyPercent(), 2),
+                        session.text("confidence."
+                                + Answers.word(quote.ledger().terms().confidence()))));
+        quote.cap().ifPresent(fit -> table.add(session.text("figure.cap"), numbers.money(fit.cap()), fit(fit)));
+        table.add(session.text("figure.deposit"), numbers.money(quote.deposit()), "");
+        table.add(
+                session.text("figure.floor"),
+                numbers.money(margin.floor()),
+                margin.loss() ? session.console().paint(Ink.STOP, session.text("figure.loss")) : "");
+        table.add(session.text("figure.after-direct"), percent(margin.afterDirect()), "");
+        table.add(
+                session.text("figure.after-all"),
+                percent(margin.afterAll()),
+                margin.ownerSigns() ? session.console().paint(Ink.WARN, session.text("figure.owner")) : "");
+        table.print(session.console(), INDENT);
+    }
+
+    private String percent(Optional<BigDecimal> percent) {
+        return percent.map(p -> numbers.fixed(p, 1) + " %").orElse("–");
+    }
+
+    private String day() {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
+                .withLocale(session.console().locale())
+                .format(quote.validUntil());
+    }
+}

@@ -1,0 +1,123 @@
+package baywright.site;
+
+import baywright.library.Item;
+import baywright.library.Library;
+import baywright.library.LibraryLoader;
+import baywright.script.Place;
+import baywright.script.Problem;
+import baywright.vehicle.Shape;
+import baywright.workspace.FileProblem;
+import baywright.workspace.StageFolder;
+import baywright.workspace.Workspace;
+import baywright.workspace.WorkspaceException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A folder with stage scripts, their price list and vehicle shapes.
+ *
+ * @param folder the folder that problems name files of: a workspace, or the folder of scripts itself
+ * @param below  where the scripts are below it, ending in {@code /}; empty for the folder itself
+ * @param items  the price list
+ * @param shapes the vehicle shapes
+ * @param before what is wrong with price list and shapes
+ */
+public record LibraryFolder(Path folder, String below, List<Item> items, List<Shape> shapes, List<Problem> before) {
+
+    private static final String STAGES = "stages/";
+
+    /**
+     * What was loaded.
+     *
+     * @param library  everything that could be used
+     * @param problems in order of place, failed examples among them
+     */
+    public record Loaded(Library library, List<Problem> problems) {
+
+        public Loaded {
+            problems = List.copyOf(problems);
+        }
+
+        /**
+         * Insists on a library without errors.
+         *
+         * @param folder the folder that the problems name files of
+         * @throws SiteTrouble with all errors when there is one
+         */
+        public void refuseErrors(Path folder) {
+            List<Problem> errors = problems.stream()
+                    .filter(p -> p.severity() == Problem.Severity.ERROR)
+                    .toList();
+            if (!errors.isEmpty()) {
+                throw new SiteTrouble(folder, errors);
+            }
+        }
+    }
+
+    public LibraryFolder {
+        items = List.copyOf(items);
+        shapes = List.copyOf(shapes);
+        before = List.copyOf(before);
+    }
+
+    /** A folder of scripts such as the standard library. */
+    public static LibraryFolder of(Path folder) {
+        StageFolder read = StageFolder.read(folder);
+        return new LibraryFolder(read.folder(), "", read.items(), read.shapes(), asProblems(read.problems()));
+    }
+
+    /**
+     * The library of a workspace.
+     *
+     * @throws WorkspaceException when the folder cannot be listed
+     */
+    public static LibraryFolder ofWorkspace(Path folder) {
+        return of(Workspace.open(folder));
+    }
+
+    static LibraryFolder of(Workspace workspace) {
+        return new LibraryFolder(
+                workspace.root(), STAGES, workspace.items(), workspace.shapes(), asProblems(workspace.ownProblems()));
+    }
+
+    static List<Problem> asProblems(List<FileProblem> problems) {
+        return problems.stream().map(LibraryFolder::asProblem).toList();
+    }
+
+    private static Problem asProblem(FileProblem problem) {
+        Place place = new Place(problem.file(), problem.line(), problem.column());
+        Problem.Severity severity = problem.isError() ? Problem.Severity.ERROR : Problem.Severity.WARNING;
+        return new Problem(place, severity, "file", problem.message(), "");
+    }
+
+    /** Loads the scripts and checks that they fit together. */
+    public Loaded load() {
+        LibraryLoader.Loaded loaded = loadScripts();
+        List<Problem> problems = Stream.concat(
+                        before.stream(), loaded.problems().stream().map(this::placed))
+                .sorted()
+                .toList();
+        return new Loaded(loaded.library(), problems);
+    }
+
+    private LibraryLoader.Loaded loadScripts() {
+        Path scripts = folder.resolve(below);
+        try {
+            return LibraryLoader.load(scripts, items);
+        } catch (IOException e) {
+            throw new WorkspaceException(scripts + ": the folder of the stage scripts cannot be read", e);
+        }
+    }
+
+    private Problem placed(Problem problem) {
+        Place place = problem.place();
+        return new Problem(
+                new Place(below + place.file(), place.line(), place.column()),
+                problem.severity(),
+                problem.code(),
+                problem.message(),
+                problem.word());
+    }
+}

@@ -1,0 +1,60 @@
+package baywright.site;
+
+import baywright.quantity.Quantity;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.NumberFormat;
+import java.util.Locale;
+import org.joda.money.Money;
+
+/**
+ * Writes numbers the reader's way.
+ *
+ * @param locale of the reader
+ */
+public record Numbers(Locale locale) {
+
+    private static final BigDecimal HOUR = BigDecimal.valueOf(60);
+
+    /** At most so many decimals, none that say nothing. */
+    public String number(BigDecimal number, int decimals) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setMaximumFractionDigits(decimals);
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        return format.format(number);
+    }
+
+    /** Money with its currency code, so that no terminal has to know a sign: {@code GBP 1,030.53}. */
+    public String money(Money money) {
+        return money.getCurrencyUnit().getCode() + " " + coins(money);
+    }
+
+    /** Money without its currency. */
+    public String coins(Money money) {
+        return fixed(money.getAmount(), money.getCurrencyUnit().getDecimalPlaces());
+    }
+
+    /** Exactly so many decimals. */
+    public String fixed(BigDecimal number, int decimals) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        return format.format(number);
+    }
+
+    /** Minutes to the nearest whole one: {@code 38 min}, {@code 11 h 14 min}. */
+    public String duration(BigDecimal minutes) {
+        BigDecimal whole = minutes.setScale(0, RoundingMode.HALF_UP);
+        if (whole.compareTo(HOUR) < 0) {
+            return whole.toPlainString() + " min";
+        }
+        BigDecimal[] parts = whole.divideAndRemainder(HOUR);
+        return number(parts[0], 0) + " h " + String.format(Locale.ROOT, "%02d", parts[1].intValueExact()) + " min";
+    }
+
+    /** An amount in its own unit, to three decimals. */
+    public String quantity(Quantity quantity) {
+        return number(quantity.amount(), 3) + " " + quantity.unit().symbol();
+    }
+}

@@ -1,0 +1,120 @@
+package baywright.site;
+
+import baywright.library.Library;
+import baywright.money.JobTerms;
+import baywright.money.Ledger;
+import baywright.money.Offer;
+import baywright.money.Quoting;
+import baywright.money.Refusal;
+import baywright.money.RollUp;
+import baywright.money.SiteTerms;
+import baywright.plan.Plan;
+import baywright.plan.PlanWork;
+import baywright.plan.Proof;
+import baywright.plan.Prover;
+import baywright.plan.Setting;
+import baywright.script.Problem;
+import baywright.workspace.Job;
+import baywright.workspace.JobFile;
+import baywright.workspace.Shop;
+import baywright.workspace.Workspace;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/** A workspace with its library, ready to prove and price jobs. */
+public final class Site {
+
+    private final Workspace workspace;
+    private final Shop shop;
+    private final Library library;
+    private final List<Problem> warnings;
+    private final Clock clock;
+
+    private Site(Workspace workspace, Shop shop, Library library, List<Problem> warnings, Clock clock) {
+        this.workspace = workspace;
+        this.shop = shop;
+        this.library = library;
+        this.warnings = warnings;
+        this.clock = clock;
+    }
+
+    /**
+     * Opens a workspace and loads its stage scripts. A job with errors of its own spoils no other.
+     *
+     * @param clock tells the time of a quote, and when work begins on a job without a time of arrival
+     * @throws SiteTrouble when shop, price list, shapes or a script have an error
+     * @throws baywright.workspace.WorkspaceException when there is no such folder or it cannot be read
+     */
+    public static Site open(Path folder, Clock clock) {
+        Workspace workspace = Workspace.open(folder);
+        LibraryFolder.Loaded loaded = LibraryFolder.of(workspace).load();
+        loaded.refuseErrors(workspace.root());
+        return new Site(workspace, workspace.shop().orElseThrow(), loaded.library(), loaded.problems(), clock);
+    }
+
+    public Workspace workspace() {
+        return workspace;
+    }
+
+    public Shop shop() {
+        return shop;
+    }
+
+    public Library library() {
+        return library;
+    }
+
+    /** What is wrong with shop, price list, shapes and scripts without making them useless. */
+    public List<Problem> warnings() {
+        return warnings;
+    }
+
+    /**
+     * The job of a folder.
+     *
+     * @throws SiteTrouble when the job's files have an error
+     */
+    public Job job(JobFile file) {
+        return file.job().orElseThrow(() -> {
+            List<Problem> errors = problemsOf(file).stream()
+                    .filter(p -> p.severity() == Problem.Severity.ERROR)
+                    .toList();
+            return new SiteTrouble(workspace.root(), errors);
+        });
+    }
+
+    /** What is wrong with a job's files, in order of file and place. */
+    public static List<Problem> problemsOf(JobFile file) {
+        return LibraryFolder.asProblems(file.problems());
+    }
+
+    /** What a job's plan is proved against. */
+    public Setting setting(Job job) {
+        return workspace.setting(job, library, now());
+    }
+
+    /** Proves a job's plan and, when nothing stops it, prices it. */
+    public WorkedJob work(Job job) {
+        Setting setting = setting(job);
+        Plan plan = job.plan();
+        Prover prover = Prover.forSetting(setting);
+        Proof proof = prover.prove(plan);
+        PlanWork work = prover.work(plan);
+        Offer offer = proof.holds() ? quote(job, setting, proof, work) : new Refusal(proof.findings());
+        return new WorkedJob(job, setting, proof, work, offer);
+    }
+
+    private Offer quote(Job job, Setting setting, Proof proof, PlanWork work) {
+        SiteTerms site = Terms.of(shop);
+        JobTerms terms = Terms.of(job, shop, Terms.confidence(setting, work, proof));
+        Ledger ledger = RollUp.of(job.plan(), work, library, site.rates(), terms);
+        return Quoting.of(setting, job.plan(), proof, ledger, site, job.cap(), now());
+    }
+
+    private LocalDateTime now() {
+        return LocalDateTime.now(clock.withZone(shop.timeZone())).truncatedTo(ChronoUnit.MINUTES);
+    }
+}
