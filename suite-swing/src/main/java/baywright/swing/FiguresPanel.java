@@ -1,0 +1,58 @@
+package baywright.swing;
+
+import baywright.swing.ShopView.Figure;
+import java.awt.Color;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The main figures of a quote side by side. */
+final class FiguresPanel extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    FiguresPanel() {
+        super(new MigLayout("insets 0, gap 8"));
+        getAccessibleContext().setAccessibleName(Words.of("figures.name"));
+    }
+
+    void show(List<Figure> figures) {
+        removeAll();
+        figures.forEach(figure -> add(tile(figure), "grow, push, sg tile"));
+        revalidate();
+        repaint();
+    }
+
+    private static JPanel tile(Figure figure) {
+        JPanel tile = new JPanel(new MigLayout("insets 8 12 8 12, wrap 1", "[grow]", "[]2[]")) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public Color getBackground() {
+                return Look.colour("tile");
+            }
+
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setBorder(BorderFactory.createLineBorder(Look.colour("line")));
+            }
+        };
+        JLabel name = new JLabel(figure.name()) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public Color getForeground() {
+                return Look.colour("faint");
+            }
+        };
+        JLabel amount = new JLabel(figure.amount());
+        amount.putClientProperty("FlatLaf.styleClass", "figure");
+        name.setLabelFor(amount);
+        tile.add(name);
+        tile.add(amount);
+        return tile;
+    }
+}
