@@ -27,7 +27,8 @@ final class StagesCheckCommand implements Callable<Integer> {
     public Integer call() {
         boolean script = Files.isRegularFile(path);
         LibraryFolder library = LibraryPath.around(session, path);
-        LibraryFolder.Loaded loaded = library.load();
+        LibraryFolder.Checked checked = library.check();
+        LibraryFolder.Loaded loaded = checked.loaded();
         String only = script
                 ? library.folder()
                         .relativize(path.toAbsolutePath().normalize())
@@ -44,6 +45,7 @@ final class StagesCheckCommand implements Callable<Integer> {
             ObjectNode answer = Answers.object();
             answer.put("ok", errors == 0);
             answer.put("stages", loaded.library().stages().size());
+            answer.put("examples", checked.examples());
             answer.set("problems", ProblemPrinter.json(problems));
             Answers.print(session, answer);
         } else {
@@ -53,6 +55,7 @@ final class StagesCheckCommand implements Callable<Integer> {
                     loaded.library().stages().size(),
                     loaded.library().states().size(),
                     loaded.library().items().size(),
+                    checked.examples(),
                     errors,
                     problems.size() - errors);
         }

@@ -3,6 +3,7 @@ package baywright.site;
 import baywright.library.Item;
 import baywright.library.Library;
 import baywright.library.LibraryLoader;
+import baywright.plan.ExampleCheck;
 import baywright.script.Place;
 import baywright.script.Problem;
 import baywright.vehicle.Shape;
@@ -92,7 +93,39 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
         return new Problem(place, severity, "file", problem.message(), "");
     }
 
-    /** Loads the scripts and checks that they fit together. */
+    /**
+     * A library after its examples have run.
+     *
+     * @param loaded   the library, with failed examples among the problems
+     * @param examples how many examples ran
+     */
+    public record Checked(Loaded loaded, int examples) {}
+
+    /** Loads the scripts, checks that they fit together and runs their examples. */
+    public Checked check() {
+        Loaded loaded = load();
+        List<ExampleCheck.Outcome> outcomes = new ExampleCheck(loaded.library(), shapes)
+                .all().stream().flatMap(stage -> stage.outcomes().stream()).toList();
+        Stream<Problem> failed =
+                outcomes.stream().flatMap(outcome -> failures(outcome).map(this::placed));
+        List<Problem> problems =
+                Stream.concat(loaded.problems().stream(), failed).sorted().toList();
+        return new Checked(new Loaded(loaded.library(), problems), outcomes.size());
+    }
+
+    private static Stream<Problem> failures(ExampleCheck.Outcome outcome) {
+        return outcome.lines().stream()
+                .filter(line -> !line.met())
+                .map(line -> new Problem(
+                        outcome.place(),
+                        Problem.Severity.ERROR,
+                        "example-fails",
+                        "example '" + outcome.example() + "': " + line.what() + " should be " + line.expected()
+                                + ", and comes out as " + line.got(),
+                        "example"));
+    }
+
+    /** Loads the scripts and checks that they fit together; examples are not run. */
     public Loaded load() {
         LibraryLoader.Loaded loaded = loadScripts();
         List<Problem> problems = Stream.concat(

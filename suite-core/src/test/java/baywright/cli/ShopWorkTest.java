@@ -155,7 +155,7 @@ class ShopWorkTest {
         Desk.Answer answer =
                 desk.answerTo("stages", "check", HOME.resolve("stage-scripts").toString());
         assertThat(answer.status()).as(answer.out()).isEqualTo(ExitStatus.FINE);
-        assertThat(answer.out()).contains("no error, no warning");
+        assertThat(answer.out()).contains("2 examples: no error, no warning");
     }
 
     @Test
@@ -174,6 +174,17 @@ class ShopWorkTest {
                                 workspace.resolve("jobs/small-saloon").toString())
                         .status())
                 .isEqualTo(ExitStatus.BAD_INPUT);
+    }
+
+    @Test
+    void anExampleThatFailsSaysWhichFigureMoved(@TempDir Path other) throws Exception {
+        Path script = copyOf("corner-shop", other).resolve("stages/sealant.groovy");
+        Files.writeString(script, Files.readString(script).replace("3.min, 4.min", "5.min, 8.min"));
+        Desk.Answer answer = desk.answerTo("stages", "check", script.toString());
+        assertThat(answer.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.out())
+                .containsPattern(
+                        "sealant\\.groovy:10:\\d+: error: example 'a bonnet': attended should be 6 .* comes out as 10");
     }
 
     @Test

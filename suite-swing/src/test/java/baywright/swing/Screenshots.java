@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
 
@@ -15,24 +17,29 @@ final class Screenshots {
 
     private Screenshots() {}
 
-    /** Words: a folder for the pictures. */
+    /** Words: a folder for the pictures and a workspace to show, such as the demo. */
     public static void main(String[] args) throws Exception {
         Path folder = Files.createDirectories(Path.of(args[0]));
+        ShopView shop = new SiteReader(Clock.systemUTC(), Locale.UK).read(Path.of(args[1]));
         for (Look look : Look.values()) {
             SwingUtilities.invokeAndWait(() -> {
                 look.apply();
                 MainWindow window = new MainWindow(workspace -> Shops.noJobs());
                 window.setVisible(true);
-                shoot(window, folder.resolve("start-" + look + ".png"));
-                window.show(Shops.twoJobs());
+                shoot(window, folder.resolve("start-" + name(look)));
+                window.show(shop);
                 window.validate();
-                shoot(window, folder.resolve("shop-" + look + ".png"));
+                shoot(window, folder.resolve("shop-" + name(look)));
                 window.show(Shops.noJobs());
-                shoot(window, folder.resolve("empty-" + look + ".png"));
+                shoot(window, folder.resolve("empty-" + name(look)));
                 window.dispose();
             });
         }
         System.exit(0);
+    }
+
+    private static String name(Look look) {
+        return look.name().toLowerCase(Locale.ROOT) + ".png";
     }
 
     private static void shoot(MainWindow window, Path file) {
