@@ -2,7 +2,6 @@ package baywright.script;
 
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -48,7 +47,6 @@ public final class ScriptParser {
     public static Script parseHere(String file, String text) {
         Problems problems = new Problems();
         SourceText source = new SourceText(file, text);
-        Set<Integer> emptied = new TreeSet<>();
         for (int round = 0; round <= Limits.SYNTAX_ERRORS; round++) {
             Problems found = new Problems();
             Guard.Verdict verdict = Guard.look(source, round == 0 ? problems : found);
@@ -58,7 +56,6 @@ public final class ScriptParser {
             }
             problems.addAll(found.sorted());
             if (!verdict.badLines().isEmpty()) {
-                emptied.addAll(verdict.badLines());
                 if (!blankAll(source, verdict.badLines())) {
                     break;
                 }
@@ -67,17 +64,41 @@ public final class ScriptParser {
             GroovyReader.Result result = GroovyReader.read(source);
             if (result.body().isPresent()) {
                 result.problems().sorted().stream()
-                        .filter(p -> !emptied.contains(p.place().line()))
+                        .filter(p -> !source.isEmptied(p.place().line()))
                         .forEach(problems::add);
                 return new Script(file, result.body().get(), problems.sorted());
             }
-            problems.addAll(result.problems().sorted());
-            emptied.add(result.errorLine());
-            if (result.errorLine() == 0 || !source.blank(result.errorLine())) {
+            GroovyReader.Result exact = closer(source, result);
+            exact.problems().sorted().stream()
+                    .filter(p -> !source.isEmptied(p.place().line()))
+                    .forEach(problems::add);
+            if (exact.errorLine() == 0 || !source.blank(exact.errorLine())) {
                 break;
             }
         }
         return new Script(file, List.of(), problems.sorted());
+    }
+
+    /**
+     * Groovy's parser gives the opening brace of a block as the place of some errors inside it. Then what stands inside
+     * is read alone, to find where exactly; if nothing is wrong there the brace it is.
+     */
+    private static GroovyReader.Result closer(SourceText source, GroovyReader.Result result) {
+        if (result.errorLine() == 0) {
+            return result;
+        }
+        Place where = result.problems().sorted().get(0).place();
+        int end = source.closing(where);
+        if (!source.from(where.line(), where.column()).startsWith("{") || end <= where.line() + 1) {
+            return result;
+        }
+        SourceText part = source.between(where.line(), end);
+        Guard.Verdict verdict = Guard.look(part, new Problems());
+        if (verdict.fatal() || !verdict.badLines().isEmpty()) {
+            return result;
+        }
+        GroovyReader.Result inside = GroovyReader.read(part);
+        return inside.body().isPresent() || inside.errorLine() == 0 ? result : closer(source, inside);
     }
 
     private static boolean blankAll(SourceText source, Set<Integer> lines) {

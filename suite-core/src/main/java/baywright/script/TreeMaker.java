@@ -108,6 +108,9 @@ final class TreeMaker {
                 && !statement.getStatementLabels().isEmpty()) {
             throw refuse(statement, "a line has no label; an argument's name needs the word before it");
         }
+        if (source.isEmptied(statement.getLineNumber())) {
+            throw new RefusedHere();
+        }
         Class<?> kind = statement.getClass();
         if (kind == ExpressionStatement.class) {
             return topExpression(((ExpressionStatement) statement).getExpression());
