@@ -51,6 +51,12 @@ final class Limits {
     /** Problems kept of one file. */
     static final int PROBLEMS = 200;
 
+    /** Characters of a message. */
+    static final int MESSAGE = 1_000;
+
+    /** Characters of a script's text that a message quotes. */
+    static final int QUOTED = 80;
+
     /** Stack of a thread that parses, bytes. */
     static final long STACK = 16L * 1024 * 1024;
 

@@ -12,9 +12,12 @@ public final class Problems {
 
     private final Set<Problem> all = new LinkedHashSet<>();
 
+    /** Takes a problem; its message becomes one line of bounded length, whatever a script's texts held. */
     public void add(Problem problem) {
         if (all.size() < Limits.PROBLEMS) {
-            all.add(problem);
+            String line = problem.message().replaceAll("\\R|\t", " ");
+            String message = line.length() > Limits.MESSAGE ? line.substring(0, Limits.MESSAGE) + " …" : line;
+            all.add(new Problem(problem.place(), problem.severity(), problem.code(), message, problem.word()));
         }
     }
 

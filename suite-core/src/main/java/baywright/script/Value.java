@@ -59,7 +59,8 @@ public record Value(Object raw, Place place, Set<String> from) {
             return quantity.amount().toPlainString() + "." + quantity.unit().symbol();
         }
         if (raw instanceof String text) {
-            return "the text '" + text + "'";
+            boolean fits = text.length() <= Limits.QUOTED;
+            return "the text '" + (fits ? text : text.substring(0, Limits.QUOTED) + "…") + "'";
         }
         if (raw instanceof Boolean yes) {
             return yes ? "true" : "false";

@@ -143,6 +143,17 @@ class ConditionsTest {
     }
 
     @Test
+    void aMessageIsOneLineWhateverATextHolds() {
+        assertThat(Libraries.problemsOf("stage('a\\nb') { }"))
+                .containsExactly(
+                        "script.groovy:1:7: 'stage' wants an id such as 'iron-removal'; it is the text 'a b', and"
+                                + " an id has only lower-case letters a to z, digits and single hyphens");
+        assertThat(Libraries.problemsOf("stage('" + "x".repeat(3_000) + "') { }")
+                        .get(0))
+                .hasSizeLessThan(300);
+    }
+
+    @Test
     void dilutionsAreWorkedOut() {
         // one part and nine of water: 70 ml of mix hold 7 ml; one in ten: the same
         Stage parts = stage("uses { item 'clay', 70.g, diluted: '1:9' }");
