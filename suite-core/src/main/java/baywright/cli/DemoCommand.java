@@ -39,7 +39,7 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path target = folder.orElseGet(() -> Path.of(System.getProperty("user.home"), "baywright-demo"));
+        Path target = folder.orElseGet(() -> Settings.userHome().resolve("baywright-demo"));
         List<DemoFolder.Copy> copies = new DemoFolder(session).copyTo(target);
         List<Worked> all = new ArrayList<>();
         for (DemoFolder.Copy copy : copies) {

@@ -54,7 +54,9 @@ final class PlanQuoteCommand implements Callable<Integer> {
             Answers.print(session, answer);
             return;
         }
-        new QuotePrinter(session, opened.site(), worked, quote).print(findings);
+        if (trailOf.isEmpty() || everyTrail) {
+            new QuotePrinter(session, opened.site(), worked, quote).print(findings);
+        }
         wantedTrail().ifPresent(trails::print);
     }
 

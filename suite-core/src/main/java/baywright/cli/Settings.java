@@ -25,13 +25,20 @@ record Settings(Path folder) {
         if (system.startsWith("Windows") && System.getenv("APPDATA") != null) {
             return new Settings(Path.of(System.getenv("APPDATA"), "Baywright"));
         }
-        Path user = Path.of(System.getProperty("user.home"));
+        Path user = userHome();
         if (system.startsWith("Mac")) {
             return new Settings(user.resolve("Library/Application Support/Baywright"));
         }
         String config = System.getenv("XDG_CONFIG_HOME");
         boolean usable = config != null && Path.of(config).isAbsolute();
         return new Settings((usable ? Path.of(config) : user.resolve(".config")).resolve("baywright"));
+    }
+
+    /** The user's own folder, as the shell knows it. */
+    static Path userHome() {
+        String shell = System.getenv("HOME");
+        boolean usable = shell != null && Path.of(shell).isAbsolute();
+        return Path.of(usable ? shell : System.getProperty("user.home"));
     }
 
     /** The workspace that was opened last, if one was and it can be read. */

@@ -3,15 +3,21 @@ package baywright.swing;
 import baywright.swing.ShopView.FindingView;
 import baywright.swing.ShopView.Grade;
 import baywright.swing.ShopView.JobView;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Graphics;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.Locale;
 import java.util.function.Consumer;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
 
 /** What a proof found, worst first. */
 final class FindingList extends JList<FindingView> {
@@ -24,6 +30,20 @@ final class FindingList extends JList<FindingView> {
         setModel(model);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setCellRenderer(new Row());
+        addComponentListener(new ComponentAdapter() {
+            /** Sentences wrap anew: a list forgets the heights of its rows when it is given a fixed one. */
+            @Override
+            public void componentResized(ComponentEvent e) {
+                setFixedCellHeight(1);
+                setFixedCellHeight(-1);
+            }
+        });
+    }
+
+    /** Long texts are cut, never scrolled to. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
     }
 
     void show(JobView job) {
@@ -56,20 +76,40 @@ final class FindingList extends JList<FindingView> {
         }
     }
 
-    private static final class Row extends DefaultListCellRenderer {
+    /** A sentence that wraps beside the mark of its grade. */
+    private static final class Row extends JPanel implements ListCellRenderer<FindingView> {
 
         private static final long serialVersionUID = 1L;
 
+        private final JLabel mark = new JLabel();
+        private final JTextArea text = StartPage.sentence("");
+
+        Row() {
+            super(new MigLayout("insets 5 12 5 12", "[]unrel[grow, fill]", "[top]"));
+            add(mark);
+            add(text, "wmin 0");
+        }
+
         @Override
         public Component getListCellRendererComponent(
-                JList<?> list, Object value, int index, boolean chosen, boolean focus) {
-            FindingView finding = (FindingView) value;
-            JLabel label = (JLabel) super.getListCellRendererComponent(list, finding.text(), index, chosen, focus);
-            label.setIcon(new GradeIcon(finding.grade()));
-            label.setIconTextGap(10);
-            label.setToolTipText(finding.text());
-            label.getAccessibleContext().setAccessibleName(word(finding.grade()) + ": " + finding.text());
-            return label;
+                JList<? extends FindingView> list, FindingView finding, int index, boolean chosen, boolean focus) {
+            setBackground(chosen ? list.getSelectionBackground() : list.getBackground());
+            text.setForeground(chosen ? list.getSelectionForeground() : list.getForeground());
+            mark.setIcon(new GradeIcon(finding.grade()));
+            text.setText(finding.text());
+            text.setSize(Math.max(UIScale.scale(200), list.getWidth() - UIScale.scale(56)), Short.MAX_VALUE);
+            getAccessibleContext().setAccessibleName(word(finding.grade()) + ": " + finding.text());
+            return this;
+        }
+
+        /** A renderer lives outside the window and hears of a new look only here. */
+        @Override
+        public void updateUI() {
+            super.updateUI();
+            if (text != null) {
+                text.updateUI();
+                mark.updateUI();
+            }
         }
     }
 }

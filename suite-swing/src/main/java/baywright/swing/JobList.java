@@ -30,6 +30,12 @@ final class JobList extends JList<JobView> {
         getAccessibleContext().setAccessibleName(Words.of("jobs.name"));
     }
 
+    /** Long texts are cut, never scrolled to. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
     void show(List<JobView> jobs) {
         model.clear();
         model.addAll(jobs);

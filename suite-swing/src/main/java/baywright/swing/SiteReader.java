@@ -44,7 +44,7 @@ import java.util.stream.Stream;
 final class SiteReader implements ShopReader {
 
     /** So many zones are named; of more, the rest is counted. */
-    private static final int NAMED_ZONES = 3;
+    private static final int NAMED_ZONES = 2;
 
     private final Clock clock;
     private final Locale locale;

@@ -46,11 +46,13 @@ final class StartPage extends JPanel {
                 setOpaque(false);
             }
 
-            /** The height is that of the text wrapped at the reading width. */
+            /** The height is that of the text wrapped at its width, at first the reading width. */
             @Override
             public Dimension getPreferredSize() {
-                setSize(UIScale.scale(READING_WIDTH), Short.MAX_VALUE);
-                return new Dimension(UIScale.scale(READING_WIDTH), super.getPreferredSize().height);
+                if (getWidth() == 0) {
+                    setSize(UIScale.scale(READING_WIDTH), Short.MAX_VALUE);
+                }
+                return new Dimension(getWidth(), super.getPreferredSize().height);
             }
         };
         area.setEditable(false);

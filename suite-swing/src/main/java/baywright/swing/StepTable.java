@@ -26,7 +26,7 @@ final class StepTable extends JTable {
     private static final long serialVersionUID = 1L;
 
     private static final List<String> COLUMNS = List.of("number", "stage", "zones", "start", "minutes", "findings");
-    private static final int[] WIDTHS = {44, 240, 230, 90, 90, 100};
+    private static final int[] WIDTHS = {40, 220, 270, 84, 92, 92};
     private static final int MINUTES = COLUMNS.indexOf("minutes");
     private static final int FINDINGS = COLUMNS.indexOf("findings");
 

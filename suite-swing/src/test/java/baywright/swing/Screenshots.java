@@ -28,6 +28,7 @@ final class Screenshots {
                 window.setVisible(true);
                 shoot(window, folder.resolve("start-" + name(look)));
                 window.show(shop);
+                window.shopPage().jobs().setSelectedIndex(shop.jobs().size() - 1);
                 window.validate();
                 shoot(window, folder.resolve("shop-" + name(look)));
                 window.show(Shops.noJobs());
