@@ -17,7 +17,8 @@ import java.util.Optional;
 /** {@code after { }}: what a step leaves behind. */
 final class AfterBlock extends Blocks {
 
-    private static final Type STATES = Type.ID.called("a state", "states", "'iron-clear'");
+    private static final Type STATES =
+            Type.ID.called("a state", "states", "'iron-clear'").naming("state");
     private static final Type REACH = Type.oneOf("zone", "neighbours", "vehicle");
 
     static final Section SECTION = new Section(

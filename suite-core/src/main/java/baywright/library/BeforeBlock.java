@@ -13,7 +13,8 @@ import java.util.List;
 /** {@code before { }}: what a step must find, would like to find, and must not find. */
 final class BeforeBlock extends Blocks {
 
-    private static final Type STATES = Type.ID.called("a state", "states", "'washed'");
+    private static final Type STATES =
+            Type.ID.called("a state", "states", "'washed'").naming("state");
 
     static final Section SECTION = new Section(
             "before",

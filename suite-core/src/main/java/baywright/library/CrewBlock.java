@@ -35,7 +35,11 @@ final class CrewBlock extends Blocks {
                             .means("with so many people in all the work takes this share of one person's time")
                             .example("helpers 2, takes: 0.57"),
                     word("skill")
-                            .takes("skill", Type.ID.called("a skill", "skills", "'correction'"))
+                            .takes(
+                                    "skill",
+                                    Type.ID
+                                            .called("a skill", "skills", "'correction'")
+                                            .naming("skill"))
                             .means("what the person must know")
                             .example("skill 'correction'"),
                     word("checker")

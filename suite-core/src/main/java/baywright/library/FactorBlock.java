@@ -24,24 +24,44 @@ final class FactorBlock extends Blocks {
             "Makes hands-on times larger or smaller by a surveyed fact.",
             List.of(
                     word("reads")
-                            .takes("fact", Type.ID.called("a fact", "facts", "'hardness'"))
+                            .takes(
+                                    "fact",
+                                    Type.ID
+                                            .called("a fact", "facts", "'hardness'")
+                                            .naming("fact"))
                             .means("the fact; 'size' is the vehicle's own size and multiplies as it is")
                             .example("reads 'hardness'"),
                     word("value")
-                            .takes("is", Type.TEXT.called("a value of the fact", "values of the fact", "'hard'"))
+                            .takes(
+                                    "is",
+                                    Type.TEXT
+                                            .called("a value of the fact", "values of the fact", "'hard'")
+                                            .naming("value"))
                             .takes("factor", Type.NUMBER.called("a factor", "factors", "1.3"))
                             .means("the factor for this value; a value that is not listed counts 1")
                             .example("value 'hard', 1.3"),
                     word("families")
-                            .takesSeveral("families", Type.ID.called("a family", "families", "'sanding'"))
+                            .takesSeveral(
+                                    "families",
+                                    Type.ID
+                                            .called("a family", "families", "'sanding'")
+                                            .naming("family"))
                             .means("only stages of these families")
                             .example("families 'sanding', 'correction'"),
                     word("stages")
-                            .takesSeveral("stages", Type.ID.called("a stage", "stages", "'claying'"))
+                            .takesSeveral(
+                                    "stages",
+                                    Type.ID
+                                            .called("a stage", "stages", "'claying'")
+                                            .naming("stage"))
                             .means("these stages, whatever their family")
                             .example("stages 'claying'"),
                     word("except")
-                            .takesSeveral("stages", Type.ID.called("a stage", "stages", "'finishing-polish'"))
+                            .takesSeveral(
+                                    "stages",
+                                    Type.ID
+                                            .called("a stage", "stages", "'finishing-polish'")
+                                            .naming("stage"))
                             .means("not these stages")
                             .example("except 'finishing-polish'"),
                     word("onlyPer")

@@ -12,6 +12,7 @@ import baywright.script.Node;
 import baywright.script.Place;
 import baywright.script.Problems;
 import baywright.script.Type;
+import baywright.script.Type.Use;
 import baywright.script.Value;
 import baywright.script.Vocabulary.Section;
 import java.math.BigDecimal;
@@ -30,11 +31,13 @@ final class FileBlock extends Blocks {
                     + " lower-case letters, digits and single hyphens.",
             List.of(
                     word("state")
-                            .takes("id", Type.ID.called("an id", "ids", "'washed'"))
+                            .takes(
+                                    "id",
+                                    Type.ID.called("an id", "ids", "'washed'").naming("state", Use.DECLARES))
                             .needsNamed("means", Type.TEXT)
-                            .named("opposite", Type.IDS)
-                            .named("implies", Type.IDS)
-                            .named("madeOf", Type.IDS)
+                            .named("opposite", Type.IDS.naming("state"))
+                            .named("implies", Type.IDS.naming("state"))
+                            .named("madeOf", Type.IDS.naming("state"))
                             .named("lasts", Type.DURATION)
                             .named("scope", Type.oneOf("zone", "vehicle", "condition"), "zone")
                             .means(
@@ -44,12 +47,16 @@ final class FileBlock extends Blocks {
                                             + " by the bay")
                             .example("state 'washed', means: 'contact-washed, no loose grit', opposite: 'loose-soil'"),
                     word("surface")
-                            .takes("id", Type.ID.called("an id", "ids", "'paint'"))
+                            .takes(
+                                    "id",
+                                    Type.ID.called("an id", "ids", "'paint'").naming("surface", Use.DECLARES))
                             .needsNamed("means", Type.TEXT)
                             .means("a kind of surface that zones have and stages work on")
                             .example("surface 'paint', means: 'painted body panels'"),
                     word("family")
-                            .takes("id", Type.ID.called("an id", "ids", "'wash'"))
+                            .takes(
+                                    "id",
+                                    Type.ID.called("an id", "ids", "'wash'").naming("family", Use.DECLARES))
                             .needsNamed("title", Type.TEXT)
                             .named("setUp", Type.DURATION, Quantity.of(0, Unit.MINUTE))
                             .means(
@@ -57,7 +64,9 @@ final class FileBlock extends Blocks {
                                             + " away, once a visit")
                             .example("family 'wash', title: 'Washing', setUp: 10.min"),
                     word("fact")
-                            .takes("id", Type.ID.called("an id", "ids", "'hardness'"))
+                            .takes(
+                                    "id",
+                                    Type.ID.called("an id", "ids", "'hardness'").naming("fact", Use.DECLARES))
                             .named("from", Type.TEXTS)
                             .named("kind", Type.oneOf("choice", "number", "yes-no"))
                             .named("usual", Type.ANY)
@@ -68,12 +77,18 @@ final class FileBlock extends Blocks {
                             .example("fact 'hardness', from: ['soft', 'medium', 'hard'], usual: 'medium',"
                                     + " means: 'how hard the clear coat is'"),
                     word("factor")
-                            .takes("id", Type.ID.called("an id", "ids", "'hardness'"))
+                            .takes(
+                                    "id",
+                                    Type.ID.called("an id", "ids", "'hardness'").naming("factor", Use.DECLARES))
                             .opens("factor")
                             .means("makes hands-on times larger or smaller by a surveyed fact")
                             .example("factor('hardness') { reads 'hardness'; value 'hard', 1.3 }"),
                     word("stage")
-                            .takes("id", Type.ID.called("an id", "ids", "'iron-removal'"))
+                            .takes(
+                                    "id",
+                                    Type.ID
+                                            .called("an id", "ids", "'iron-removal'")
+                                            .naming("stage", Use.DECLARES))
                             .opens("stage")
                             .means("one kind of work")
                             .example("stage('iron-removal') { title 'Iron fallout removal' }")));

@@ -9,6 +9,7 @@ import baywright.library.StageTerms.Risk;
 import baywright.quantity.Quantity;
 import baywright.script.Call;
 import baywright.script.Type;
+import baywright.script.Type.Use;
 import baywright.script.Value;
 import baywright.script.Vocabulary.Section;
 import java.util.ArrayList;
@@ -23,11 +24,19 @@ final class HazardsBlock extends Blocks {
             "Dangers of the work, protection, and what must not meet.",
             List.of(
                     word("from")
-                            .takesSeveral("items", Type.ID.called("an item", "items", "'iron-remover'"))
+                            .takesSeveral(
+                                    "items",
+                                    Type.ID
+                                            .called("an item", "items", "'iron-remover'")
+                                            .naming("item"))
                             .means("the hazard statements of these items apply")
                             .example("from 'iron-remover'"),
                     word("risk")
-                            .takes("kind", Type.ID.called("a kind of danger", "kinds of danger", "'vibration'"))
+                            .takes(
+                                    "kind",
+                                    Type.ID
+                                            .called("a kind of danger", "kinds of danger", "'vibration'")
+                                            .naming("danger"))
                             .mayTake("level", Type.QUANTITY.called("a level", "levels", "5.ms2"))
                             .means("a physical danger, with its level where it has one")
                             .example("risk 'vibration', 5.ms2"),
@@ -36,7 +45,11 @@ final class HazardsBlock extends Blocks {
                             .means("protection beyond what the items ask for")
                             .example("wear 'gloves', 'goggles'"),
                     word("keepApart")
-                            .takesSeveral("what", Type.TEXT.called("a text", "texts", "'acid'"))
+                            .takesSeveral(
+                                    "what",
+                                    Type.TEXT
+                                            .called("a text", "texts", "'acid'")
+                                            .naming("item", Use.MAY_REFER))
                             .named("why", Type.TEXT)
                             .means("items, reactivity groups or things that must not meet this stage's items")
                             .example("keepApart 'acid', why: 'gives off a toxic gas'")));

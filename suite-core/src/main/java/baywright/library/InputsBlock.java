@@ -8,6 +8,7 @@ import baywright.quantity.Quantity;
 import baywright.script.Call;
 import baywright.script.Place;
 import baywright.script.Type;
+import baywright.script.Type.Use;
 import baywright.script.Value;
 import baywright.script.Vocabulary.Section;
 import java.math.BigDecimal;
@@ -27,14 +28,20 @@ final class InputsBlock extends Blocks {
                     + " a hyphen.",
             List.of(
                     word("choice")
-                            .takes("name", Type.ID.called("a name", "names", "'load'"))
+                            .takes(
+                                    "name",
+                                    Type.ID.called("a name", "names", "'load'").naming("input", Use.DECLARES))
                             .needsNamed("from", Type.TEXTS)
                             .needsNamed("usual", Type.TEXT.called("a text", "texts", "'light'"))
                             .named("why", Type.TEXT)
                             .means("one text of a list")
                             .example("choice 'load', from: ['light', 'moderate', 'heavy'], usual: 'moderate'"),
                     word("count")
-                            .takes("name", Type.ID.called("a name", "names", "'passes'"))
+                            .takes(
+                                    "name",
+                                    Type.ID
+                                            .called("a name", "names", "'passes'")
+                                            .naming("input", Use.DECLARES))
                             .needsNamed("from", Type.COUNT)
                             .needsNamed("to", Type.COUNT)
                             .needsNamed("usual", Type.COUNT)
@@ -42,7 +49,11 @@ final class InputsBlock extends Blocks {
                             .means("a whole number between two bounds, both included")
                             .example("count 'passes', from: 1, to: 3, usual: 1"),
                     word("measure")
-                            .takes("name", Type.ID.called("a name", "names", "'grit-depth'"))
+                            .takes(
+                                    "name",
+                                    Type.ID
+                                            .called("a name", "names", "'grit-depth'")
+                                            .naming("input", Use.DECLARES))
                             .needsNamed("from", Type.QUANTITY)
                             .needsNamed("to", Type.QUANTITY)
                             .needsNamed("usual", Type.QUANTITY)
@@ -50,7 +61,11 @@ final class InputsBlock extends Blocks {
                             .means("an amount with its unit between two bounds, both included")
                             .example("measure 'grit-depth', from: 1.um, to: 5.um, usual: 2.um"),
                     word("yesNo")
-                            .takes("name", Type.ID.called("a name", "names", "'two-sided'"))
+                            .takes(
+                                    "name",
+                                    Type.ID
+                                            .called("a name", "names", "'two-sided'")
+                                            .naming("input", Use.DECLARES))
                             .needsNamed("usual", Type.YES_NO)
                             .named("why", Type.TEXT)
                             .means("true or false")

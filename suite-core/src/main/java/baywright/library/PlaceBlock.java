@@ -21,7 +21,11 @@ final class PlaceBlock extends Blocks {
             "Where it is done and with what machines.",
             List.of(
                     word("bay")
-                            .takes("kind", Type.ID.called("a kind of bay", "kinds of bay", "'wash'"))
+                            .takes(
+                                    "kind",
+                                    Type.ID
+                                            .called("a kind of bay", "kinds of bay", "'wash'")
+                                            .naming("bay"))
                             .means("the kind of bay that it needs; any bay where the stage does not say")
                             .example("bay 'wash'"),
                     word("equipment")

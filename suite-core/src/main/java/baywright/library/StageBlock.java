@@ -9,6 +9,7 @@ import baywright.script.Nearest;
 import baywright.script.Place;
 import baywright.script.Problems;
 import baywright.script.Type;
+import baywright.script.Type.Use;
 import baywright.script.Value;
 import baywright.script.Vocabulary.Section;
 import baywright.script.Word;
@@ -38,7 +39,11 @@ final class StageBlock extends Blocks {
                             .means("a sentence on what it is for")
                             .example("about 'Dissolves iron specks that washing leaves'"),
                     word("family")
-                            .takes("family", Type.ID.called("a family", "families", "'decontamination'"))
+                            .takes(
+                                    "family",
+                                    Type.ID
+                                            .called("a family", "families", "'decontamination'")
+                                            .naming("family"))
                             .means("the group of stages that it shares tools with")
                             .example("family 'decontamination'"),
                     word("revision")
@@ -47,7 +52,11 @@ final class StageBlock extends Blocks {
                             .example("revision 3"),
                     word("inputs").opens("inputs").means("what a step may set").example("inputs { }"),
                     word("worksOn")
-                            .takesSeveral("surfaces", Type.ID.called("a surface", "surfaces", "'paint'"))
+                            .takesSeveral(
+                                    "surfaces",
+                                    Type.ID
+                                            .called("a surface", "surfaces", "'paint'")
+                                            .naming("surface"))
                             .means("the kinds of surface that it may be done on")
                             .example("worksOn 'paint', 'glass', 'wheel'"),
                     word("before").opens("before").means("what it finds").example("before { needs 'washed' }"),
@@ -77,17 +86,37 @@ final class StageBlock extends Blocks {
                             .example("checks { confirm 'No coloured run-off' }"),
                     word("example")
                             .takes("name", Type.TEXT.called("a text", "texts", "'clean saloon'"))
-                            .needsNamed("on", Type.ID.called("a vehicle shape", "vehicle shapes", "'saloon'"))
-                            .named("zones", Type.TEXTS.called("a list of zones", "lists of zones", "['bonnet']"))
-                            .named("with", Type.MAP)
-                            .named("given", Type.MAP.called("a map", "maps", "['hardness': 'hard']"))
-                            .named("drivers", Type.MAP.called("a map", "maps", "[chip: 12]"))
+                            .needsNamed(
+                                    "on",
+                                    Type.ID
+                                            .called("a vehicle shape", "vehicle shapes", "'saloon'")
+                                            .naming("shape"))
+                            .named(
+                                    "zones",
+                                    Type.TEXTS
+                                            .called("a list of zones", "lists of zones", "['bonnet']")
+                                            .naming("zone"))
+                            .named("with", Type.MAP.naming("input", Use.KEYS))
+                            .named(
+                                    "given",
+                                    Type.MAP
+                                            .called("a map", "maps", "['hardness': 'hard']")
+                                            .naming("fact", Use.KEYS))
+                            .named(
+                                    "drivers",
+                                    Type.MAP
+                                            .called("a map", "maps", "[chip: 12]")
+                                            .naming("driver", Use.KEYS))
                             .named("attended", Type.DURATIONS)
                             .named("standing", Type.DURATIONS)
-                            .named("uses", Type.MAP.called("a map", "maps", "['iron-remover': 0.9.l]"))
+                            .named(
+                                    "uses",
+                                    Type.MAP
+                                            .called("a map", "maps", "['iron-remover': 0.9.l]")
+                                            .naming("item", Use.KEYS))
                             .named("removes", Type.THICKNESSES)
-                            .named("sets", Type.IDS)
-                            .named("clears", Type.IDS)
+                            .named("sets", Type.IDS.naming("state"))
+                            .named("clears", Type.IDS.naming("state"))
                             .means("a worked example: the stage's own test. It says what must come out on a shape of"
                                     + " vehicle, with these inputs, surveyed facts and counted drivers")
                             .example("example 'clean saloon', on: 'saloon', with: [passes: 1],"

@@ -31,11 +31,19 @@ public final class StageLanguage {
                     ChecksBlock.SECTION),
             List.of(
                     word("input")
-                            .takes("name", Type.ID.called("a name", "names", "'grit-depth'"))
+                            .takes(
+                                    "name",
+                                    Type.ID
+                                            .called("a name", "names", "'grit-depth'")
+                                            .naming("input"))
                             .means("the value of an input whose name has a hyphen")
                             .example("input('grit-depth')"),
                     word("surveyed")
-                            .takes("fact", Type.ID.called("a fact", "facts", "'hardness'"))
+                            .takes(
+                                    "fact",
+                                    Type.ID
+                                            .called("a fact", "facts", "'hardness'")
+                                            .naming("fact"))
                             .means("what the survey found for this fact, or its usual value; a number without a usual"
                                     + " value is nothing where the survey is silent, so write surveyed('…') ?: 120")
                             .example("surveyed('hardness') == 'soft'")));

@@ -17,7 +17,7 @@ import java.util.Optional;
 /** {@code time { }}: how long it takes. */
 final class TimeBlock extends Blocks {
 
-    static final Type DRIVER = Type.ID.called("a driver", "drivers", "'m2'");
+    static final Type DRIVER = Type.ID.called("a driver", "drivers", "'m2'").naming("driver");
     static final Type FACTOR = Type.NUMBER.called("a number", "numbers", "passes");
 
     static final Section SECTION = new Section(

@@ -23,7 +23,9 @@ final class UsesBlock extends Blocks {
             "in 'uses { }'",
             "Consumables from the price list.",
             List.of(word("item")
-                    .takes("item", Type.ID.called("an item", "items", "'iron-remover'"))
+                    .takes(
+                            "item",
+                            Type.ID.called("an item", "items", "'iron-remover'").naming("item"))
                     .takes("amount", Type.QUANTITY)
                     .named("per", TimeBlock.DRIVER, "vehicle")
                     .named("times", TimeBlock.FACTOR, BigDecimal.ONE)

@@ -45,7 +45,7 @@ public final class Nearest {
     }
 
     /** Optimal string alignment distance (Damerau, CACM 7 (1964) 171, with each part edited once). */
-    static int edits(String a, String b) {
+    public static int edits(String a, String b) {
         int[] before = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {

@@ -5,6 +5,7 @@ import baywright.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
@@ -15,8 +16,30 @@ import java.util.regex.Pattern;
  * @param many     in words, for several: {@code durations}
  * @param examples as written in a script, at least one; more for words that take several in order
  * @param complaint what is wrong with a value, in words that follow "is"; the empty text when it fits
+ * @param naming   what kind of thing its texts are the ids of, where they are ids of something
  */
-public record Type(String one, String many, List<String> examples, Function<Value, String> complaint) {
+public record Type(
+        String one, String many, List<String> examples, Function<Value, String> complaint, Optional<Naming> naming) {
+
+    /**
+     * What the texts of an argument stand for; whoever completes, explains or renames an id reads this.
+     *
+     * @param kind the kind of thing: {@code state}
+     * @param use  how the argument names it
+     */
+    public record Naming(String kind, Use use) {}
+
+    /** How an argument names a thing. */
+    public enum Use {
+        /** It gives the thing its id. */
+        DECLARES,
+        /** It means a thing that is declared elsewhere. */
+        REFERS,
+        /** It is a text that means such a thing when one has this id, and something else when none has. */
+        MAY_REFER,
+        /** The keys of the map mean such things. */
+        KEYS
+    }
 
     private static final Pattern KEBAB = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
     private static final int ID_LENGTH = 60;
@@ -60,6 +83,21 @@ public record Type(String one, String many, List<String> examples, Function<Valu
         examples = List.copyOf(examples);
     }
 
+    /** A type whose texts are no ids. */
+    public Type(String one, String many, List<String> examples, Function<Value, String> complaint) {
+        this(one, many, examples, complaint, Optional.empty());
+    }
+
+    /** The same, as ids of things of this kind that are declared elsewhere. */
+    public Type naming(String kind) {
+        return naming(kind, Use.REFERS);
+    }
+
+    /** The same, with what its texts stand for. */
+    public Type naming(String kind, Use use) {
+        return new Type(one, many, examples, complaint, Optional.of(new Naming(kind, use)));
+    }
+
     /** Quantities of one dimension. */
     public static Type of(Dimension dimension, String one, String many, String... examples) {
         return new Type(
@@ -84,7 +122,7 @@ public record Type(String one, String many, List<String> examples, Function<Valu
 
     /** The same rules under another name and example, for a clearer message. */
     public Type called(String newOne, String newMany, String... newExamples) {
-        return new Type(newOne, newMany, List.of(newExamples), complaint);
+        return new Type(newOne, newMany, List.of(newExamples), complaint, naming);
     }
 
     /** One text of a fixed list. */
