@@ -100,6 +100,10 @@ final class Guard {
     private final Deque<Statement> statements = new ArrayDeque<>();
     private Optional<Open> suspect = Optional.empty();
     private boolean fatal;
+    private int count;
+
+    /** Whether only names were met since the last opening brace. */
+    private boolean namesOfBlock;
 
     private Guard(SourceText source, Problems problems) {
         this.source = source;
@@ -107,8 +111,8 @@ final class Guard {
         statements.push(new Statement());
     }
 
-    /** What a pass found: whether the parser must not see the text, and lines that must be emptied first. */
-    record Verdict(boolean fatal, Set<Integer> badLines) {}
+    /** What a pass found: whether the parser must not see the text, lines that must be emptied first, tokens counted. */
+    record Verdict(boolean fatal, Set<Integer> badLines, int tokens) {}
 
     static Verdict look(SourceText source, Problems problems) {
         Guard guard = new Guard(source, problems);
@@ -116,7 +120,7 @@ final class Guard {
         if (!guard.fatal && guard.badLines.isEmpty()) {
             guard.tokens();
         }
-        return new Verdict(guard.fatal, guard.badLines);
+        return new Verdict(guard.fatal, guard.badLines, guard.count);
     }
 
     private void characters() {
@@ -146,7 +150,6 @@ final class Guard {
     private void tokens() {
         GroovyLangLexer lexer = new GroovyLangLexer(CharStreams.fromString(source.text()));
         lexer.removeErrorListeners();
-        int count = 0;
         int before = GroovyLexer.NL;
         boolean newLine = true;
         Token token = null;
@@ -214,6 +217,8 @@ final class Guard {
         Refused.instead(type)
                 .ifPresent(instead -> refuse(
                         place(token), "'" + token.getText() + "' is not part of the stage language; " + instead));
+        name(token);
+        arrow(token);
         Statement statement = statements.element();
         if (statement.tokens++ == 0) {
             statement.firstWord = token.getText();
@@ -239,6 +244,31 @@ final class Guard {
         } else if (statement.operators > Limits.CHAIN) {
             stop(place(token), "a statement holds at most " + Limits.CHAIN + " operators; split it");
         }
+    }
+
+    /** Letters beyond ASCII in a name may look like others or like nothing at all. */
+    private void name(Token token) {
+        boolean isName =
+                token.getType() == GroovyLexer.Identifier || token.getType() == GroovyLexer.CapitalizedIdentifier;
+        if (isName && token.getText().chars().anyMatch(c -> c > 127)) {
+            String odd = token.getText()
+                    .codePoints()
+                    .filter(c -> c > 127)
+                    .mapToObj(c -> String.format("U+%04X", c))
+                    .findFirst()
+                    .orElseThrow();
+            refuse(place(token), "a name has only letters a to z and A to Z, digits and _; this one has " + odd);
+        }
+    }
+
+    /** An arrow anywhere else makes a function without braces, which the parser takes very long to read in a row. */
+    private void arrow(Token token) {
+        int type = token.getType();
+        if (type == GroovyLexer.ARROW && !namesOfBlock) {
+            refuse(place(token), "'->' stands only behind the names of a block, as in list.collect { a -> a + 1 }");
+        }
+        boolean isName = type == GroovyLexer.Identifier || type == GroovyLexer.COMMA;
+        namesOfBlock = type == GroovyLexer.LBRACE || (namesOfBlock && isName);
     }
 
     private void bracket(Token token, boolean firstOfLine) {

@@ -48,6 +48,9 @@ final class Limits {
     /** Syntax errors looked for in one file. */
     static final int SYNTAX_ERRORS = 10;
 
+    /** Tokens given to the parser in all the rounds that look for further syntax errors; the first round is free. */
+    static final int TOKENS_AGAIN = 8_000;
+
     /** Problems kept of one file. */
     static final int PROBLEMS = 200;
 

@@ -47,6 +47,8 @@ public final class ScriptParser {
     public static Script parseHere(String file, String text) {
         Problems problems = new Problems();
         SourceText source = new SourceText(file, text);
+        boolean parsed = false;
+        int again = 0;
         for (int round = 0; round <= Limits.SYNTAX_ERRORS; round++) {
             Problems found = new Problems();
             Guard.Verdict verdict = Guard.look(source, round == 0 ? problems : found);
@@ -61,6 +63,12 @@ public final class ScriptParser {
                 }
                 continue;
             }
+            // A text with an error takes the parser several times as long as a right one.
+            again += parsed ? verdict.tokens() : 0;
+            if (again > Limits.TOKENS_AGAIN) {
+                break;
+            }
+            parsed = true;
             GroovyReader.Result result = GroovyReader.read(source);
             if (result.body().isPresent()) {
                 result.problems().sorted().stream()

@@ -349,7 +349,7 @@ final class TreeMaker {
     }
 
     private String checked(ASTNode node, String text) {
-        if (Characters.hasForbidden(text)) {
+        if (Characters.hasForbidden(text) || text.indexOf('\r') >= 0) {
             throw refuse(node, "a text holds no control, direction or zero-width characters");
         }
         return text;
@@ -451,8 +451,10 @@ final class TreeMaker {
         if (call.isSafe() || call.isSpreadSafe() || call.isUsingGenerics()) {
             throw refuse(call, "write a plain dot and a plain name");
         }
+        Expression on = call.getObjectExpression();
         if (call.getMethod().getClass() == ConstantExpression.class
-                && call.getObjectExpression().getClass() == ClosureExpression.class) {
+                && on.getClass() == ClosureExpression.class
+                && source.from(on.getLineNumber(), on.getColumnNumber()).startsWith("switch")) {
             throw refuse(call, "a switch is a statement here and has no value; use a ? b : c or a map");
         }
         Optional<Node> receiver = Optional.empty();

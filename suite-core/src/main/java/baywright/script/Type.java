@@ -170,6 +170,9 @@ public record Type(
         if (Characters.hasForbidden(text)) {
             return "a text with control, direction or zero-width characters";
         }
+        if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+            return "a text of several lines";
+        }
         if (text.strip().regionMatches(true, 0, "<html", 0, 5)) {
             return "a text that begins with <html, which a window would take for markup";
         }

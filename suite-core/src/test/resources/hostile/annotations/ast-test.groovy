@@ -1,0 +1,2 @@
+@groovy.transform.ASTTest(value = { new File('marker').createNewFile() })
+class Quiet { }

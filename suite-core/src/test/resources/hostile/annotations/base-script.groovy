@@ -1,0 +1,1 @@
+@groovy.transform.BaseScript baywright.script.hostile.TellTaleScript base

@@ -1,0 +1,5 @@
+@groovy.transform.ConditionalInterrupt({ new File('marker').createNewFile(); false })
+class Quiet {
+    def go() { 1 }
+}
+new Quiet().go()

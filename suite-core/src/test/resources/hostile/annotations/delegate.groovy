@@ -1,0 +1,4 @@
+class Quiet {
+    @Delegate File file = new File('marker')
+}
+new Quiet().createNewFile()

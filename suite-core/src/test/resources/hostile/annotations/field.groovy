@@ -1,0 +1,1 @@
+@groovy.transform.Field def made = new File('marker').createNewFile()

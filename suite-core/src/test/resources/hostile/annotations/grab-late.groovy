@@ -1,0 +1,1 @@
+groovy.grape.Grape.grab(group: 'far', module: 'away-late', version: '1')

@@ -1,0 +1,1 @@
+@Grab('far:away-variable:1') def passes = 1

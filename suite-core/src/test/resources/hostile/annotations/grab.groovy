@@ -1,0 +1,2 @@
+@Grab('far:away:1')
+import java.lang.String as Text

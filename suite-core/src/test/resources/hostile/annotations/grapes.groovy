@@ -1,0 +1,2 @@
+@Grapes([@Grab('far:away-grapes:1'), @Grab('far:away-grapes:2')])
+def passes = 1

@@ -1,0 +1,4 @@
+class Quiet {
+    @Lazy def made = new File('marker').createNewFile()
+}
+new Quiet().made

@@ -1,0 +1,3 @@
+@Newify(File)
+def make() { File('marker').createNewFile() }
+make()

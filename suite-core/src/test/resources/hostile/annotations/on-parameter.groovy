@@ -1,0 +1,1 @@
+def go = { @baywright.script.hostile.TellTaleMark String a -> a }

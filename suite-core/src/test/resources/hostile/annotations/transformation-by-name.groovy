@@ -1,0 +1,2 @@
+@baywright.script.hostile.TellTaleMark
+def passes = 1

@@ -1,0 +1,1 @@
+((Runnable) { new File('marker').createNewFile() }).run()

@@ -1,0 +1,4 @@
+stage('rinse') {
+    title 'marker' as File
+    title "${('marker' as File).createNewFile()}"
+}

@@ -1,0 +1,1 @@
+[] as baywright.script.hostile.TellTale

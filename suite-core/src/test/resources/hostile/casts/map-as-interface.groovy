@@ -1,0 +1,1 @@
+([run: { new File('marker').createNewFile() }] as Runnable).run()

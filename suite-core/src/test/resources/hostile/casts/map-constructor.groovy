@@ -1,0 +1,1 @@
+baywright.script.hostile.TellTale made = [:]

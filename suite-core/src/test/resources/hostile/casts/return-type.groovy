@@ -1,0 +1,2 @@
+File make() { ['marker'] }
+make().createNewFile()

@@ -1,0 +1,1 @@
+('java.io.File' as Class).newInstance('marker').createNewFile()

@@ -1,0 +1,2 @@
+def go = { baywright.script.hostile.TellTale a = null -> baywright.script.hostile.TellTale.touch() }
+go()

@@ -1,0 +1,2 @@
+File made = ['marker']
+made.createNewFile()

@@ -1,0 +1,1 @@
+def a = true«7000× && true»

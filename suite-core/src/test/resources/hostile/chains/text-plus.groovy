@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'a'«9000× + 'a'»
+}

@@ -1,0 +1,3 @@
+new Runnable() {
+    void run() { new File('marker').createNewFile() }
+}.run()

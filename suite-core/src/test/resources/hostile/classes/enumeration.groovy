@@ -1,0 +1,5 @@
+enum Load {
+    LIGHT
+    Load() { new File('marker').createNewFile() }
+}
+Load.LIGHT

@@ -1,0 +1,3 @@
+class Mine extends Script {
+    def run() { new File('marker').createNewFile() }
+}

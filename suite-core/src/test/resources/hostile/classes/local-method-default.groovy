@@ -1,0 +1,2 @@
+def make(a = new File('marker').createNewFile()) { a }
+make()

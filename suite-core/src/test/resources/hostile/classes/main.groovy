@@ -1,0 +1,3 @@
+class Main {
+    static void main(String[] args) { new File('marker').createNewFile() }
+}

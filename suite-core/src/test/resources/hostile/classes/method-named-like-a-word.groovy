@@ -1,0 +1,2 @@
+def stage(String id, Closure body) { new File('marker').createNewFile() }
+stage('rinse') { }

@@ -1,0 +1,2 @@
+def make() { new File('marker').createNewFile() }
+make()

@@ -1,0 +1,7 @@
+stage('rinse') {
+    title 'Rinse'
+}
+
+class Quiet { static { new File('marker').createNewFile() } }
+
+new Quiet()

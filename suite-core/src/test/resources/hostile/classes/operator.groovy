@@ -1,0 +1,4 @@
+class Load {
+    def plus(more) { new File('marker').createNewFile() }
+}
+new Load() + 1

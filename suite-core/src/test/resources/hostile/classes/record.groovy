@@ -1,0 +1,4 @@
+record Load(int passes) {
+    Load { new File('marker').createNewFile() }
+}
+new Load(1)

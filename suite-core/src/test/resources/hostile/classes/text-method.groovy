@@ -1,0 +1,4 @@
+class Load {
+    String toString() { new File('marker').createNewFile(); 'Rinse' }
+}
+stage('rinse') { title "${new Load()}" }

@@ -1,0 +1,2 @@
+void make() { new File('marker').createNewFile() }
+make()

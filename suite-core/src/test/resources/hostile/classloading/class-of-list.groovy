@@ -1,0 +1,1 @@
+[]."${'class'}".forName('baywright.script.hostile.TellTale').touch()

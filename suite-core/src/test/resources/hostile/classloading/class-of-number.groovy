@@ -1,0 +1,1 @@
+1.getClass().forName('baywright.script.hostile.TellTale').touch()

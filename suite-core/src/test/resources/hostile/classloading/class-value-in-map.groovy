@@ -1,0 +1,2 @@
+def kept = [title: baywright.script.hostile.TellTale]
+kept.title.touch()

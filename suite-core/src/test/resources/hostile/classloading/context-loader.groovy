@@ -1,0 +1,1 @@
+Thread.currentThread().contextClassLoader.loadClass('baywright.script.hostile.TellTale').touch()

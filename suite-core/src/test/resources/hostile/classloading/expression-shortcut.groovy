@@ -1,0 +1,1 @@
+Eval.me("new File('marker').createNewFile()")

@@ -1,0 +1,1 @@
+Class.forName('baywright.script.hostile.TellTale').touch()

@@ -1,0 +1,1 @@
+Eval.me(new String('bmV3IEZpbGUoJ21hcmtlcicpLmNyZWF0ZU5ld0ZpbGUoKQ=='.decodeBase64()))

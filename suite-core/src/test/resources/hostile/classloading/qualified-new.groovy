@@ -1,0 +1,1 @@
+new baywright.script.hostile.TellTale()

@@ -1,0 +1,1 @@
+this.class.classLoader.loadClass('baywright.script.hostile.TellTale').getDeclaredConstructor().newInstance()

@@ -1,0 +1,1 @@
+new GroovyClassLoader().parseClass("new File('marker').createNewFile()").getDeclaredConstructor().newInstance().run()

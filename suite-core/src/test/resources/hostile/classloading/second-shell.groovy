@@ -1,0 +1,1 @@
+new GroovyShell().evaluate("new File('marker').createNewFile()")

@@ -1,0 +1,3 @@
+stage('rinse') {
+    title "${Math.random()}"
+}

@@ -1,0 +1,3 @@
+stage('rinse') {
+    title "${(1..200).toList().shuffled()}"
+}

@@ -1,0 +1,1 @@
+assert new File('marker').createNewFile()

@@ -1,0 +1,4 @@
+switch ('wash') {
+    case { new File('marker').createNewFile() }:
+        break
+}

@@ -1,0 +1,2 @@
+def go = { new File(it).createNewFile() } << { 'marker' }
+go()

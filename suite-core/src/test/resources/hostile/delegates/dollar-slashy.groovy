@@ -1,0 +1,1 @@
+def text = $/Rinse ${new File('marker').createNewFile()}/$

@@ -1,0 +1,1 @@
+'marker'.with(true) { new File(it).createNewFile() }

@@ -1,0 +1,3 @@
+stage('rinse') {
+    title "Rinse ${new File('marker').createNewFile()}"
+}

@@ -1,0 +1,2 @@
+def go = (a) -> new File(a).createNewFile()
+go('marker')

@@ -1,0 +1,1 @@
+def kept = [(new File('marker').createNewFile()): 1]

@@ -1,0 +1,1 @@
+def text = "a ${"b ${"c ${'touch marker'.execute().waitFor()}"}"}"

@@ -1,0 +1,1 @@
+1.times { new File('marker').createNewFile() }

@@ -1,0 +1,3 @@
+def go = { createNewFile() }
+go.delegate = new File('marker')
+go()

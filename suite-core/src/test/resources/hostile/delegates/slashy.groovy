@@ -1,0 +1,2 @@
+def text = /Rinse ${new File('marker').createNewFile()}/
+"$text"

@@ -1,0 +1,1 @@
+[2, 1].sort { new File('marker').createNewFile(); it }

@@ -1,0 +1,6 @@
+stage('rinse') {
+    about """Rinses
+    from the top
+    ${'touch marker'.execute().waitFor()}
+    down"""
+}

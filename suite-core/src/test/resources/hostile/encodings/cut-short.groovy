@@ -1,0 +1,1 @@
+stage('rinse') { title 'Rinse' } // «byte E2»«byte 82»

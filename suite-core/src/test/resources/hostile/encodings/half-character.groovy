@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Rinse«byte ED»«byte A0»«byte BD»'
+}

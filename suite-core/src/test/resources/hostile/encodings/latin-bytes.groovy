@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Caf«byte E9» rinse'
+}

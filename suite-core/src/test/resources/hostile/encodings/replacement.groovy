@@ -1,0 +1,1 @@
+stage('rin«U+FFFD»e') { title 'Rinse' }

@@ -1,0 +1,7 @@
+stage('rinse') {
+    title 'Rinse'
+    family 'wash'
+    time {
+        new File('marker').createNewFile()
+    }
+}

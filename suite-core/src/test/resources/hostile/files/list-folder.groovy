@@ -1,0 +1,1 @@
+new File('.').eachFileRecurse { new File('marker') << it.name }

@@ -1,0 +1,1 @@
+java.nio.file.Files.writeString(java.nio.file.Path.of('marker'), 'written')

@@ -1,0 +1,1 @@
+new FileOutputStream('marker').close()

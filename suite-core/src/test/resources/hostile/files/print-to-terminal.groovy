@@ -1,0 +1,1 @@
+println 'all stages checked, no problems'

@@ -1,0 +1,1 @@
+new PrintWriter('marker').close()

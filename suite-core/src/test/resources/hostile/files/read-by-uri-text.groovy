@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'file:precious.txt'.toURL().text
+}

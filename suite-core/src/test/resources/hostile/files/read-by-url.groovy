@@ -1,0 +1,3 @@
+stage('rinse') {
+    title new URL('file:precious.txt').text
+}

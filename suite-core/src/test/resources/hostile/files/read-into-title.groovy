@@ -1,0 +1,3 @@
+stage('rinse') {
+    title new File('precious.txt').text
+}

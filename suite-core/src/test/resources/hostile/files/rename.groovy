@@ -1,0 +1,1 @@
+new File('precious.txt').renameTo(new File('marker'))

@@ -1,0 +1,1 @@
+File.createTempFile('marker', '', new File('.')).renameTo(new File('marker'))

@@ -1,0 +1,1 @@
+new RandomAccessFile('precious.txt', 'rw').setLength(0)

@@ -1,0 +1,1 @@
+new File('marker').withWriter { it << 'written' }

@@ -1,0 +1,1 @@
+// rinses only«U+000D»new File('marker').createNewFile()

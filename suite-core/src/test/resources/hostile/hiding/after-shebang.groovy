@@ -1,0 +1,1 @@
+#!/usr/bin/env groovy«U+000D»new File('marker').createNewFile()

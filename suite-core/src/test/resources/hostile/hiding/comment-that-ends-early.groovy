@@ -1,0 +1,1 @@
+/* rinses only /* no act here */ new File('marker').createNewFile() /* */

@@ -1,0 +1,1 @@
+def about = $/ rinses $/$ from /$; new File('marker').createNewFile()

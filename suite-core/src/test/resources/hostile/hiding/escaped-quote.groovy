@@ -1,0 +1,1 @@
+def about = 'rinses\\'; new File('marker').createNewFile(); def more = '\\'

@@ -1,0 +1,1 @@
+stage('rinse') { title 'Rinse' }«3000× »; new File('marker').createNewFile()

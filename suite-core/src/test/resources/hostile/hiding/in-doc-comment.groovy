@@ -1,0 +1,1 @@
+/** Rinses. */ evaluate('new File("marker").createNewFile()')

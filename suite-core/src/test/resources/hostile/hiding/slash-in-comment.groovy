@@ -1,0 +1,5 @@
+//*
+new File('marker').createNewFile()
+/*/
+def passes = 1
+//*/

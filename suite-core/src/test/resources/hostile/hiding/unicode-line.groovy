@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Rinse' // «U+202E» approved
+}

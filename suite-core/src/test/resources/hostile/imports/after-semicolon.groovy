@@ -1,0 +1,1 @@
+def passes = 1; import baywright.script.hostile.TellTale as T; T.touch()

@@ -1,0 +1,2 @@
+import java.io.File as title
+new title('marker').createNewFile()

@@ -1,0 +1,2 @@
+import/* wash */baywright./* rinse */script.hostile.TellTale
+TellTale.touch()

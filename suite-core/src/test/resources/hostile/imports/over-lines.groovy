@@ -1,0 +1,3 @@
+import static \
+    baywright.script.hostile.TellTale.touch
+touch()

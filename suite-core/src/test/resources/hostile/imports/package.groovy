@@ -1,0 +1,2 @@
+package baywright.script.hostile
+TellTale.touch()

@@ -1,0 +1,2 @@
+import baywright.script.hostile.TellTale
+TellTale.touch()

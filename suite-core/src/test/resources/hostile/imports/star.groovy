@@ -1,0 +1,2 @@
+import java.nio.file.*
+Files.writeString(Path.of('marker'), 'written')

@@ -1,0 +1,2 @@
+import static baywright.script.hostile.TellTale.touch as title
+title()

@@ -1,0 +1,2 @@
+import static java.lang.System.exit
+exit(3)

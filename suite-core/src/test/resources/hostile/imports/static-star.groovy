@@ -1,0 +1,2 @@
+import static java.nio.file.Files.*
+writeString(java.nio.file.Path.of('marker'), 'written')

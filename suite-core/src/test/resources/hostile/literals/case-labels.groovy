@@ -1,0 +1,4 @@
+switch (1) {
+«1000000×case 1:
+»break
+}

@@ -1,0 +1,4 @@
+stage('rinse') {
+    title 'Rinse'
+    revision «1200000×7»
+}

@@ -1,0 +1,2 @@
+«500000×state 'wet', means: 'wet'
+»

@@ -1,0 +1,1 @@
+({ f -> f.call(f) }).with { it.call(it) }

@@ -1,0 +1,1 @@
+([(1..10).toList()] * 10).combinations()

@@ -1,0 +1,3 @@
+def all = [1]
+all << [all]
+all.hashCode()

@@ -1,0 +1,1 @@
+again: while (true) { continue again }

@@ -1,0 +1,5 @@
+def a
+def b
+a = { b() }
+b = { a() }
+a()

@@ -1,0 +1,1 @@
+(1..14).toList().permutations()

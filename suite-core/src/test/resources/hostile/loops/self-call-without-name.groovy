@@ -1,0 +1,2 @@
+def go = { f -> f(f) }
+go(go)

@@ -1,0 +1,3 @@
+def go
+go = { go() }
+go()

@@ -1,0 +1,1 @@
+java.util.stream.Stream.generate { 1 }.forEach { }

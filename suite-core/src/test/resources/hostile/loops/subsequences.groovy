@@ -1,0 +1,1 @@
+(1..30).toList().subsequences()

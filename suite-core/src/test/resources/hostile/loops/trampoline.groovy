@@ -1,0 +1,3 @@
+def go
+go = { a -> go.trampoline(a) }.trampoline()
+go(1)

@@ -1,0 +1,4 @@
+stage('rinse') {
+    title 'Rinse'
+    while (true) { }
+}

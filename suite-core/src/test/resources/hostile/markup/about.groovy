@@ -1,0 +1,4 @@
+stage('rinse') {
+    title 'Rinse'
+    about '<html>Rinses from the top'
+}

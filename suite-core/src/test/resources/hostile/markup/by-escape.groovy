@@ -1,0 +1,3 @@
+stage('rinse') {
+    title '\u003chtml\u003e<b>Approved'
+}

@@ -1,0 +1,4 @@
+def kind = 'html'
+stage('rinse') {
+    title "<$kind><b>Approved"
+}

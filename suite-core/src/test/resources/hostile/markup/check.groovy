@@ -1,0 +1,4 @@
+stage('rinse') {
+    title 'Rinse'
+    checks { confirm '<html><b>done' }
+}

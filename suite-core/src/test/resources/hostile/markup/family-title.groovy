@@ -1,0 +1,1 @@
+family 'wash', title: '<html><b>Washing'

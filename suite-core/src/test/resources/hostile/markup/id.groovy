@@ -1,0 +1,1 @@
+stage('<html>rinse') { title 'Rinse' }

@@ -1,0 +1,4 @@
+stage('rinse') {
+    title 'Rinse'
+    before { needs 'washed', why: '<html><b>approved' }
+}

@@ -1,0 +1,1 @@
+state 'washed', means: '<html><b>approved'

@@ -1,0 +1,3 @@
+stage('rinse') {
+    '<html><b>no problems' 1
+}

@@ -1,0 +1,2 @@
+Integer.metaClass.getMin = { -> new File('marker').createNewFile() }
+5.min

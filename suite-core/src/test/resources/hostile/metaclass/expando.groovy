@@ -1,0 +1,3 @@
+def loose = new Expando()
+loose.go = { -> new File('marker').createNewFile() }
+loose.go()

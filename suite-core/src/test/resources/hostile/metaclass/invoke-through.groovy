@@ -1,0 +1,1 @@
+'touch marker'.metaClass.invokeMethod('touch marker', 'execute', null).waitFor()

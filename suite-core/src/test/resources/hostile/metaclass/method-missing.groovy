@@ -1,0 +1,2 @@
+this.metaClass.methodMissing = { String name, args -> new File('marker').createNewFile() }
+unknown 'word'

@@ -1,0 +1,2 @@
+this.metaClass.propertyMissing = { String name -> new File('marker').createNewFile() }
+unknown

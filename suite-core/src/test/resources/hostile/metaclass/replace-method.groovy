@@ -1,0 +1,2 @@
+String.metaClass.toUpperCase = { -> new File('marker').createNewFile(); 'X' }
+'a'.toUpperCase()

@@ -1,0 +1,5 @@
+stage('rinse') {
+    inputs {
+        count 'passes', usual: 'http://127.0.0.1:«port»/'.toURL().text
+    }
+}

@@ -1,0 +1,2 @@
+def make = { kind, name -> kind.newInstance(name).createNewFile() }.curry(File)
+make('marker')

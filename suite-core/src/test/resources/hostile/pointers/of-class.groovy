@@ -1,0 +1,2 @@
+def quit = System.&exit
+quit(3)

@@ -1,0 +1,2 @@
+def go = 'touch marker'.&execute
+go().waitFor()

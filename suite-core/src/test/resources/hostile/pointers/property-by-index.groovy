@@ -1,0 +1,2 @@
+def kind = 'a'['class']
+kind.class.forName('baywright.script.hostile.TellTale').touch()

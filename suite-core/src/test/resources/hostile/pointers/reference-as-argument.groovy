@@ -1,0 +1,1 @@
+['touch marker'].collect(String::execute)*.waitFor()

@@ -1,0 +1,2 @@
+def make = File::new
+make('marker').createNewFile()

@@ -1,0 +1,1 @@
+'touch marker'."${'exec' + 'ute'}"().waitFor()

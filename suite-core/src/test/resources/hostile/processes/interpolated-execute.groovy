@@ -1,0 +1,2 @@
+def what = 'touch'
+"$what marker".execute().waitFor()

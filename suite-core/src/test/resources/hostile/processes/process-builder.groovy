@@ -1,0 +1,1 @@
+new ProcessBuilder('touch', 'marker').start().waitFor()

@@ -1,0 +1,1 @@
+Runtime.runtime.exec('touch marker').waitFor()

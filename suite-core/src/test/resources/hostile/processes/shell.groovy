@@ -1,0 +1,1 @@
+['sh', '-c', 'echo written > marker'].execute().waitFor()

@@ -1,0 +1,1 @@
+'touch marker'.execute().waitFor()

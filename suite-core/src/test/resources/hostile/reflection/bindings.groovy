@@ -1,0 +1,4 @@
+def all = binding.variables.values().join(' ')
+stage('rinse') {
+    title all
+}

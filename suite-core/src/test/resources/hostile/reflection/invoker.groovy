@@ -1,0 +1,1 @@
+org.codehaus.groovy.runtime.InvokerHelper.invokeConstructorOf('baywright.script.hostile.TellTale', null)

@@ -1,0 +1,1 @@
+Class.forName('java.lang.Runtime').getMethod('exec', String).invoke(Runtime.getRuntime(), 'touch marker').waitFor()

@@ -1,0 +1,1 @@
+def all = new long[2_000_000_000]

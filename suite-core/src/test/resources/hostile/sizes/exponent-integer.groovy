@@ -1,0 +1,1 @@
+def big = 1e300000000.toBigInteger()

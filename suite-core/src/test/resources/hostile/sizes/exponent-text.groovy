@@ -1,0 +1,1 @@
+def text = 1e999999999.toPlainString()

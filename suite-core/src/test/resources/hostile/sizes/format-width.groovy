@@ -1,0 +1,1 @@
+def text = '%2000000000d'.formatted(1)

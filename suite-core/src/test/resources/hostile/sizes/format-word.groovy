@@ -1,0 +1,1 @@
+def text = sprintf('%2000000000s', 'a')

@@ -1,0 +1,1 @@
+def text = (1..60).inject('aaaaaaaaaaaaaaaa') { sum, i -> sum + sum }

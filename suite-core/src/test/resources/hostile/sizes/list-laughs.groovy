@@ -1,0 +1,10 @@
+def o = 'aaaaaaaaaaaaaaaaaaaa'
+def a = [o, o, o, o, o, o, o, o, o, o]
+def b = [a, a, a, a, a, a, a, a, a, a]
+def c = [b, b, b, b, b, b, b, b, b, b]
+def d = [c, c, c, c, c, c, c, c, c, c]
+def e = [d, d, d, d, d, d, d, d, d, d]
+def f = [e, e, e, e, e, e, e, e, e, e]
+def g = [f, f, f, f, f, f, f, f, f, f]
+def h = [g, g, g, g, g, g, g, g, g, g]
+def text = h.flatten().join(' ')

@@ -1,0 +1,2 @@
+def big = 99G
+40.times { big = big * big }

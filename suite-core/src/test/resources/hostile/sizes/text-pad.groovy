@@ -1,0 +1,1 @@
+def text = 'a'.padLeft(2_000_000_000)

@@ -1,0 +1,1 @@
+try { unknown() } catch (all) { new File('marker').createNewFile() }

@@ -1,0 +1,2 @@
+def a = null
+a ?= new File('marker').createNewFile()

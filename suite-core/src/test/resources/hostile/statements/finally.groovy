@@ -1,0 +1,1 @@
+try { 1 } finally { new File('marker').createNewFile() }

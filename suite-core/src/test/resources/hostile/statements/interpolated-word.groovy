@@ -1,0 +1,2 @@
+def word = 'evaluate'
+"$word"("new File('marker').createNewFile()")

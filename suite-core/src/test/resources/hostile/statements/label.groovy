@@ -1,0 +1,1 @@
+title: new File('marker').createNewFile()

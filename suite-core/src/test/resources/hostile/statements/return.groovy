@@ -1,0 +1,1 @@
+return new File('marker').createNewFile()

@@ -1,0 +1,1 @@
+synchronized (this) { new File('marker').createNewFile() }

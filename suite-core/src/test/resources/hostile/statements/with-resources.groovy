@@ -1,0 +1,1 @@
+try (def out = new FileOutputStream('marker')) { }

@@ -1,0 +1,5 @@
+try {
+    throw new IllegalStateException('rinse')
+} finally {
+    System.exit(3)
+}

@@ -1,0 +1,1 @@
+System.exit(3)

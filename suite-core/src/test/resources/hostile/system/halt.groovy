@@ -1,0 +1,1 @@
+Runtime.runtime.halt(3)

@@ -1,0 +1,3 @@
+stage('rinse') {
+    title System.getenv('HOSTILE_SECRET')
+}

@@ -1,0 +1,3 @@
+stage('rinse') {
+    if (Boolean.getBoolean('hostile.flag')) { title 'the-secret-phrase' }
+}

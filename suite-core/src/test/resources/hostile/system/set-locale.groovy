@@ -1,0 +1,1 @@
+Locale.setDefault(Locale.forLanguageTag('ar-EG-u-nu-arab'))

@@ -1,0 +1,1 @@
+System.setProperty('hostile.changed', 'yes')

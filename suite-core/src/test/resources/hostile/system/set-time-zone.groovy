@@ -1,0 +1,1 @@
+TimeZone.setDefault(TimeZone.getTimeZone('GMT+14:00'))

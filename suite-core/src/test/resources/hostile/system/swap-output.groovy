@@ -1,0 +1,1 @@
+System.setOut(new PrintStream(new ByteArrayOutputStream()))

@@ -1,0 +1,1 @@
+java.util.concurrent.CompletableFuture.runAsync { new File('marker').createNewFile() }.get()

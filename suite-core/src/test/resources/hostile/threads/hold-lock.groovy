@@ -1,0 +1,1 @@
+synchronized (String) { sleep 600_000 }

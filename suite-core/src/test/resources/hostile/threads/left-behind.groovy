@@ -1,0 +1,1 @@
+Thread.startDaemon('left behind') { sleep 600_000 }

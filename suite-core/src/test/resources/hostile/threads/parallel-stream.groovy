@@ -1,0 +1,1 @@
+(1..4).toList().parallelStream().forEach { new File('marker').createNewFile() }

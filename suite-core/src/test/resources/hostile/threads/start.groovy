@@ -1,0 +1,1 @@
+Thread.start { new File('marker').createNewFile() }.join()

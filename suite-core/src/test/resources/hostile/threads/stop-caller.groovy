@@ -1,0 +1,2 @@
+new File('marker').text = Thread.currentThread().name
+Thread.currentThread().interrupt()

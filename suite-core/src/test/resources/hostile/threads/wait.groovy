@@ -1,0 +1,1 @@
+synchronized (this) { this.wait() }

@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'not approved\b\b\b\b\b\b\b\b\b\b\b\bapproved'
+}

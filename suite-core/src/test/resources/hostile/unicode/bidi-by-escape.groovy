@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Rinse \u202e50 PBG rof'
+}

@@ -1,0 +1,1 @@
+stage('rinse«U+200E»') { title 'Rinse' }

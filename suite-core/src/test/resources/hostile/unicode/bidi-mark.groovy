@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Rinse«U+200F» (1)'
+}

@@ -1,0 +1,1 @@
+state 'dre«U+0301»ssed', means: 'dressed'

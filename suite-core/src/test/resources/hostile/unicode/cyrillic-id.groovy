@@ -1,0 +1,1 @@
+stage('w«U+0430»sh') { title 'Wash' }

@@ -1,0 +1,3 @@
+stage('rinse') {
+    titl«U+0435» 'Rinse'
+}

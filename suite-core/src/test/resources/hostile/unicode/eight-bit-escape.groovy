@@ -1,0 +1,3 @@
+stage('rinse') {
+    title '\u009b2Jno problems'
+}

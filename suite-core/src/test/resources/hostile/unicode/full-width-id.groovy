@@ -1,0 +1,1 @@
+stage('«U+FF52»inse') { title 'Rinse' }

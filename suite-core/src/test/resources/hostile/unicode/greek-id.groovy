@@ -1,0 +1,1 @@
+state 'rinsed-«U+03BF»ff', means: 'rinsed off'

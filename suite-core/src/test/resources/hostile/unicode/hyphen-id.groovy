@@ -1,0 +1,1 @@
+stage('iron«U+2011»removal') { title 'Iron removal' }

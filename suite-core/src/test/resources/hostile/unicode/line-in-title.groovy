@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Rinse\nwash.groovy: no problems'
+}

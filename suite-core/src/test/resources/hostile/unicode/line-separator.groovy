@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Rinse«U+2028»no problems'
+}

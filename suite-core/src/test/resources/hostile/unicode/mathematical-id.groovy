@@ -1,0 +1,1 @@
+stage('«U+1D42B»inse') { title 'Rinse' }

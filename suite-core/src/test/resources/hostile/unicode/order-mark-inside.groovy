@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Ri«U+FEFF»nse'
+}

@@ -1,0 +1,3 @@
+stage('rinse') {
+    title 'Rinse«60×«U+0301»»'
+}

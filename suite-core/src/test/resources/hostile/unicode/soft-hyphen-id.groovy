@@ -1,0 +1,1 @@
+stage('ri«U+00AD»nse') { title 'Rinse' }

@@ -1,0 +1,1 @@
+stage('ri«U+200B»nse') { title 'Rinse' }
