@@ -245,11 +245,19 @@ class JobRoundTripTest {
                 Arbitraries.of("0", "-1.50", "1e2", "12E-3", "1e999999").map(n -> (Json) new Json.Num(n, Json.NOWHERE)),
                 Arbitraries.of(true, false).map(b -> (Json) new Json.Bool(b, Json.NOWHERE)),
                 Arbitraries.just(new Json.Null(Json.NOWHERE)));
-        return Arbitraries.lazyOf(
-                () -> leaf,
-                () -> leaf,
-                () -> json().list().ofMaxSize(3).map(l -> (Json) new Json.Arr(new ArrayList<>(l), Json.NOWHERE)),
-                () -> Arbitraries.maps(texts(), json()).ofMaxSize(3).map(m ->
+        return json(leaf, 3);
+    }
+
+    /** Bounded in depth: a tree that grows by chance alone can grow without end. */
+    private static Arbitrary<Json> json(Arbitrary<Json> leaf, int depth) {
+        if (depth == 0) {
+            return leaf;
+        }
+        Arbitrary<Json> inner = json(leaf, depth - 1);
+        return Arbitraries.oneOf(
+                leaf,
+                inner.list().ofMaxSize(3).map(l -> (Json) new Json.Arr(new ArrayList<>(l), Json.NOWHERE)),
+                Arbitraries.maps(texts(), inner).ofMaxSize(3).map(m ->
                         (Json) new Json.Obj(new LinkedHashMap<>(m), Json.NOWHERE)));
     }
 }
