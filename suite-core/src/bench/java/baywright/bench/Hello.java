@@ -1,0 +1,11 @@
+package baywright.bench;
+
+/** The least that a Java process can do. */
+public final class Hello {
+
+    private Hello() {}
+
+    public static void main(String[] args) {
+        System.out.println("hello");
+    }
+}

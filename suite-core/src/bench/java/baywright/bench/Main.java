@@ -1,0 +1,77 @@
+package baywright.bench;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Measures everything that has a budget and writes {@code target/bench/figures.md}. Words that may be given, all of them
+ * when none is: {@code load}, {@code start}, {@code plan}. {@code scripts=N} and {@code rounds=N} make it shorter.
+ */
+public final class Main {
+
+    private static final int SCRIPTS = 1_000;
+    private static final int ROUNDS = 5;
+
+    private Main() {}
+
+    public static void main(String[] args) throws IOException {
+        Path work = Path.of("target", "bench").toAbsolutePath();
+        Files.createDirectories(work);
+        List<String> wanted =
+                List.of(args).stream().filter(a -> !a.contains("=")).toList();
+        int scripts = number("scripts", SCRIPTS, args);
+        int rounds = number("rounds", ROUNDS, args);
+        List<String> page = new ArrayList<>(List.of(
+                "Measured on " + LocalDate.now(ZoneOffset.UTC) + ", Java " + System.getProperty("java.version") + ", "
+                        + Runtime.getRuntime().availableProcessors() + " cores, " + rounds + " rounds, load before: "
+                        + load() + ".",
+                "",
+                "| what | figure | baseline | ratio | budget | |",
+                "| --- | --- | --- | --- | --- | --- |"));
+        Sample sample = Sample.in(work, scripts);
+        Map<String, Section> sections = Map.of(
+                "load", () -> new LoadSection(work, rounds).measure(sample, scripts),
+                "start", () -> new StartSection(work, rounds).measure(sample),
+                "plan", () -> PlanSection.measure(sample.workspace()));
+        for (String name : List.of("load", "start", "plan")) {
+            if (wanted.isEmpty() || wanted.contains(name)) {
+                for (Figure figure : sections.get(name).measure()) {
+                    page.add(figure.row());
+                    System.out.println(figure.row());
+                }
+            }
+        }
+        page.addAll(List.of("", "Load after: " + load() + "."));
+        Files.write(work.resolve("figures.md"), page, StandardCharsets.UTF_8);
+        System.out.println("written: " + work.resolve("figures.md"));
+    }
+
+    /** A part of the measuring. */
+    private interface Section {
+        List<Figure> measure() throws IOException;
+    }
+
+    private static int number(String name, int usual, String... args) {
+        for (String arg : args) {
+            if (arg.startsWith(name + "=")) {
+                return Integer.parseInt(arg.substring(name.length() + 1));
+            }
+        }
+        return usual;
+    }
+
+    /** Processes that wait for a core; figures of a machine where that is much above one hold only as ratios. */
+    private static String load() {
+        double load = ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
+        return String.format(Locale.ROOT, "%.1f", load);
+    }
+}

@@ -1,0 +1,40 @@
+package baywright.bench;
+
+import baywright.workspace.Workspace;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.Stream;
+
+/**
+ * What is measured, written anew into a folder.
+ *
+ * @param workspace the demo's first site with the shipped stages
+ * @param library   a large library
+ * @param items     the site's price list as plain lines
+ * @param script    one shipped script
+ */
+record Sample(Path workspace, Path library, Path items, Path script) {
+
+    static Sample in(Path folder, int scripts) throws IOException {
+        Path workspace = emptied(folder.resolve("site"));
+        Workspace site = Workspace.create(workspace, Path.of("..", "demo", "millrace-works"), SampleLibrary.SHIPPED);
+        Path library = emptied(folder.resolve("library"));
+        SampleLibrary.write(library, scripts);
+        Path items = folder.resolve("items.txt");
+        PlainItems.write(items, site.items());
+        return new Sample(workspace, library, items, workspace.resolve("stages/decontamination/iron-removal.groovy"));
+    }
+
+    private static Path emptied(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(each);
+                }
+            }
+        }
+        return folder;
+    }
+}
