@@ -77,7 +77,6 @@ final class DemoCommand implements Callable<Integer> {
         copies.forEach(copy ->
                 session.say("demo." + Answers.word(copy.fate()), session.shown(copy.workspace()), copy.changed()));
         session.console().out().println();
-        Numbers numbers = new Numbers(session.console().locale());
         Table table = new Table(
                 session.text("demo.job"),
                 session.text("demo.proof"),
@@ -86,17 +85,18 @@ final class DemoCommand implements Callable<Integer> {
                 ">" + session.text("figure.price"),
                 session.text("quote.cap"));
         for (Worked worked : all) {
+            Numbers numbers = new Numbers(worked.site().shop().locale());
             Optional<Quote> quote = worked.job().offer() instanceof Quote q ? Optional.of(q) : Optional.empty();
             table.add(
                     worked.copy().site() + "/" + worked.file().folder(),
                     verdict(worked),
                     numbers.duration(worked.job().minutes()),
-                    quote.map(q -> numbers.coins(q.price().net())).orElse("–"),
+                    quote.map(q -> numbers.money(q.price().net())).orElse("–"),
                     quote.map(q -> numbers.money(q.price().gross())).orElse("–"),
                     quote.flatMap(Quote::cap)
                             .map(fit -> fit.fits()
-                                    ? session.text("quote.fits", numbers.coins(fit.spare()))
-                                    : session.text("quote.over", numbers.coins(fit.over())))
+                                    ? session.text("quote.fits", numbers.money(fit.spare()))
+                                    : session.text("quote.over", numbers.money(fit.over())))
                             .orElse(""));
         }
         table.print(session.console(), "");

@@ -2,6 +2,7 @@ package baywright.cli;
 
 import baywright.money.Quote;
 import baywright.money.Refusal;
+import baywright.site.Numbers;
 import baywright.site.WorkedJob;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
@@ -45,7 +46,8 @@ final class PlanQuoteCommand implements Callable<Integer> {
     }
 
     private void show(OpenedJob opened, WorkedJob worked, Quote quote, FindingPrinter findings) {
-        TrailPrinter trails = new TrailPrinter(session, worked, quote);
+        TrailPrinter trails =
+                new TrailPrinter(session, new Numbers(opened.site().shop().locale()), worked, quote);
         if (session.json()) {
             ObjectNode answer = QuoteJson.of(worked, quote);
             answer.set("findings", findings.json(worked.proof().findings()));

@@ -13,9 +13,9 @@ import baywright.site.Numbers;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
 import java.math.BigDecimal;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Optional;
+import java.util.function.Function;
+import org.joda.money.Money;
 
 /** A quote on the terminal. */
 final class QuotePrinter {
@@ -33,7 +33,7 @@ final class QuotePrinter {
         this.site = site;
         this.worked = worked;
         this.quote = quote;
-        this.numbers = new Numbers(session.console().locale());
+        this.numbers = new Numbers(site.shop().locale());
     }
 
     void print(FindingPrinter findings) {
@@ -42,7 +42,10 @@ final class QuotePrinter {
                 .println(console.paint(
                         Ink.HEAD,
                         session.text(
-                                "quote.title", worked.job().title(), site.shop().name())));
+                                "quote.title",
+                                worked.job().title(),
+                                site.shop().name(),
+                                quote.ledger().currency().getCode())));
         printPositions();
         console.out().println();
         printParts();
@@ -111,15 +114,15 @@ final class QuotePrinter {
                     numbers.coins(part.alone().gross()),
                     numbers.coins(part.upTo().low().gross()),
                     numbers.coins(part.upTo().high().gross()),
-                    part.cap().map(this::fit).orElse(""));
+                    part.cap().map(fit -> fit(fit, numbers::coins)).orElse(""));
         }
         table.print(session.console(), INDENT);
     }
 
-    private String fit(CapFit fit) {
+    private String fit(CapFit fit, Function<Money, String> written) {
         return fit.fits()
-                ? session.text("quote.fits", numbers.coins(fit.spare()))
-                : session.text("quote.over", numbers.coins(fit.over()));
+                ? session.text("quote.fits", written.apply(fit.spare()))
+                : session.text("quote.over", written.apply(fit.over()));
     }
 
     private void printFigures() {
@@ -135,7 +138,7 @@ final class QuotePrinter {
         table.add(
                 session.text("figure.price"),
                 numbers.money(quote.price().gross()),
-                session.text("figure.valid", day()));
+                session.text("figure.valid", numbers.day(quote.validUntil())));
         table.add(
                 session.text("figure.high"),
                 numbers.money(range.high().gross()),
@@ -144,7 +147,9 @@ final class QuotePrinter {
                         numbers.number(range.contingencyPercent(), 2),
                         session.text("confidence."
                                 + Answers.word(quote.ledger().terms().confidence()))));
-        quote.cap().ifPresent(fit -> table.add(session.text("figure.cap"), numbers.money(fit.cap()), fit(fit)));
+        quote.cap()
+                .ifPresent(fit ->
+                        table.add(session.text("figure.cap"), numbers.money(fit.cap()), fit(fit, numbers::money)));
         table.add(session.text("figure.deposit"), numbers.money(quote.deposit()), "");
         table.add(
                 session.text("figure.floor"),
@@ -160,11 +165,5 @@ final class QuotePrinter {
 
     private String percent(Optional<BigDecimal> percent) {
         return percent.map(p -> numbers.fixed(p, 1) + " %").orElse("–");
-    }
-
-    private String day() {
-        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
-                .withLocale(session.console().locale())
-                .format(quote.validUntil());
     }
 }

@@ -28,11 +28,11 @@ final class TrailPrinter {
     private final Quote quote;
     private final Numbers numbers;
 
-    TrailPrinter(Session session, WorkedJob worked, Quote quote) {
+    TrailPrinter(Session session, Numbers numbers, WorkedJob worked, Quote quote) {
         this.session = session;
         this.worked = worked;
         this.quote = quote;
-        this.numbers = new Numbers(session.console().locale());
+        this.numbers = numbers;
     }
 
     /**

@@ -4,13 +4,16 @@ import baywright.quantity.Quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.Locale;
 import org.joda.money.Money;
 
 /**
- * Writes numbers the reader's way.
+ * Writes numbers, money and days the way of a country.
  *
- * @param locale of the reader
+ * @param locale the reader's, or for what a shop hands out the shop's
  */
 public record Numbers(Locale locale) {
 
@@ -41,6 +44,13 @@ public record Numbers(Locale locale) {
         format.setMaximumFractionDigits(decimals);
         format.setRoundingMode(RoundingMode.HALF_UP);
         return format.format(number);
+    }
+
+    /** A day in full: {@code 25 December 2026}. */
+    public String day(LocalDate day) {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                .withLocale(locale)
+                .format(day);
     }
 
     /** Minutes to the nearest whole one: {@code 38 min}, {@code 11 h 14 min}. */

@@ -1,6 +1,7 @@
 package baywright.site;
 
 import baywright.library.Library;
+import baywright.money.Confidence;
 import baywright.money.JobTerms;
 import baywright.money.Ledger;
 import baywright.money.Offer;
@@ -109,7 +110,7 @@ public final class Site {
 
     private Offer quote(Job job, Setting setting, Proof proof, PlanWork work) {
         SiteTerms site = Terms.of(shop);
-        JobTerms terms = Terms.of(job, shop, Terms.confidence(setting, work, proof));
+        JobTerms terms = Terms.of(job, shop, Confidence.found(setting, work));
         Ledger ledger = RollUp.of(job.plan(), work, library, site.rates(), terms);
         return Quoting.of(setting, job.plan(), proof, ledger, site, job.cap(), now());
     }

@@ -5,7 +5,9 @@ import baywright.money.TaxRule;
 import baywright.plan.Bay;
 import java.math.BigDecimal;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -14,7 +16,7 @@ import org.joda.money.CurrencyUnit;
  * @param id       stable kebab-case id
  * @param name     words for people, printed on quotes
  * @param timeZone where its local times are
- * @param language BCP 47 language of its documents, such as {@code en}
+ * @param language BCP 47 language of its documents, such as {@code en} or {@code en-GB}
  * @param tax      tax on its sales
  * @param rates    what it charges and what its hours and materials cost
  * @param quote    terms of its quotes
@@ -34,6 +36,8 @@ public record Shop(
         List<Bay> bays,
         List<Person> people) {
 
+    private static final String EUROPE = "150";
+
     public Shop {
         bays = List.copyOf(bays);
         people = List.copyOf(people);
@@ -41,6 +45,27 @@ public record Shop(
 
     public CurrencyUnit currency() {
         return rates.currency();
+    }
+
+    /** How its documents write dates and numbers. */
+    public Locale locale() {
+        return locale(language, currency());
+    }
+
+    /**
+     * A language without a country is read as that of the country whose money the shop takes: the first two letters of
+     * an ISO 4217 code are those of the country (ISO 3166-1). The euro has no country; its region is Europe, 150 of UN M49.
+     */
+    static Locale locale(String language, CurrencyUnit currency) {
+        Locale given = Locale.forLanguageTag(language);
+        if (!given.getCountry().isEmpty()) {
+            return given;
+        }
+        String country = currency.getCode().substring(0, 2);
+        String region = country.equals("EU") ? EUROPE : country;
+        boolean known =
+                region.equals(EUROPE) || Arrays.asList(Locale.getISOCountries()).contains(region);
+        return known ? new Locale.Builder().setLocale(given).setRegion(region).build() : given;
     }
 
     /** How long a quote holds, in days, and the deposit in percent of the price. */

@@ -16,6 +16,7 @@ final class Desk {
 
     private final Path settings;
     private final Path home;
+    private Locale reader = Locale.UK;
     private boolean colour;
 
     Desk(Path settings, Path home) {
@@ -28,13 +29,20 @@ final class Desk {
         return this;
     }
 
+    /** The same for a reader of another country. */
+    Desk speaking(Locale locale) {
+        Desk other = new Desk(settings, home);
+        other.reader = locale;
+        return other;
+    }
+
     /** What a command answered. */
     record Answer(int status, String out, String err) {}
 
     Answer answerTo(String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Console console = new Console(new PrintWriter(out), new PrintWriter(err), colour, Locale.UK);
+        Console console = new Console(new PrintWriter(out), new PrintWriter(err), colour, reader);
         int status = new CommandTree(new Session(console, new Settings(settings), new Home(home), CLOCK)).run(words);
         return new Answer(status, out.toString(), err.toString());
     }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +59,16 @@ class ShopWorkTest {
         assertThat(quote.at("/parts/0/alone/gross").decimalValue()).isEqualByComparingTo("19.50");
     }
 
+    /** A British shop quotes in British, whatever the machine speaks. */
+    @Test
+    void aQuoteIsWrittenTheShopsWay() {
+        String british = desk.answerTo("plan", "quote", job("small-saloon")).out();
+        assertThat(desk.speaking(Locale.GERMANY)
+                        .answerTo("plan", "quote", job("small-saloon"))
+                        .out())
+                .isEqualTo(british);
+    }
+
     @Test
     void theTrailOfAQuoteAddsUpToItsNet() throws Exception {
         JsonNode quote = json(desk.answerTo("plan", "quote", "--json", "--trail", job("small-saloon")));
@@ -97,8 +108,10 @@ class ShopWorkTest {
         assertThat(answer.out().lines()).allMatch(line -> line.length() <= Console.WIDTH);
         assertThat(answer.out())
                 .contains("Price                   GBP 35.70")
-                .contains("over by 5.70")
-                .contains("with 12 % on labour, no trial section");
+                .contains("over by GBP 5.70")
+                .contains("stands until 6 January 2027")
+                .contains("amounts in GBP")
+                .contains("with 5 % on labour, trial section, or no paint taken off");
     }
 
     @Test

@@ -3,6 +3,7 @@ package baywright.site;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Locale;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -31,6 +32,13 @@ class NumbersTest {
     void yenHaveNoDecimals() {
         assertThat(british.money(Money.of(CurrencyUnit.JPY, new BigDecimal("1200"))))
                 .isEqualTo("JPY 1,200");
+    }
+
+    @Test
+    void daysAreWrittenTheWayOfTheCountry() {
+        LocalDate day = LocalDate.of(2026, 12, 25);
+        assertThat(british.day(day)).isEqualTo("25 December 2026");
+        assertThat(german.day(day)).isEqualTo("25. Dezember 2026");
     }
 
     @Test

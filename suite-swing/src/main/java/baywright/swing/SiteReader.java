@@ -1,161 +1,27 @@
 package baywright.swing;
 
-import baywright.library.Stage;
-import baywright.money.CapFit;
-import baywright.money.Quote;
-import baywright.plan.Finding;
-import baywright.plan.FindingText;
-import baywright.plan.Proof;
-import baywright.plan.Severity;
-import baywright.plan.Step;
-import baywright.plan.StepWork;
-import baywright.plan.ZoneChoice;
-import baywright.site.Numbers;
 import baywright.site.Site;
-import baywright.site.SiteTrouble;
-import baywright.site.WorkedJob;
-import baywright.swing.ShopView.Figure;
-import baywright.swing.ShopView.FindingView;
-import baywright.swing.ShopView.Grade;
-import baywright.swing.ShopView.JobView;
-import baywright.swing.ShopView.StepView;
-import baywright.vehicle.Shape;
-import baywright.vehicle.Zone;
-import baywright.workspace.Job;
-import baywright.workspace.JobFile;
-import baywright.workspace.WorkspaceException;
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
-/** Reads a workspace through the core and puts what it says into the reader's words and numbers. */
+/** Reads a workspace through the core. */
 final class SiteReader implements ShopReader {
-
-    /** So many zones are named; of more, the rest is counted. */
-    private static final int NAMED_ZONES = 2;
 
     private final Clock clock;
     private final Locale locale;
-    private final Numbers numbers;
-    private final DateTimeFormatter start;
 
     SiteReader(Clock clock, Locale locale) {
         this.clock = clock;
         this.locale = locale;
-        this.numbers = new Numbers(locale);
-        this.start = DateTimeFormatter.ofPattern("EEE HH:mm", locale);
     }
 
     @Override
     public ShopView read(Path workspace) {
         Site site = Site.open(workspace, clock);
+        JobViews views = new JobViews(site, locale);
         return new ShopView(
                 site.shop().name(),
-                site.workspace().jobs().stream().map(file -> job(site, file)).toList());
-    }
-
-    private JobView job(Site site, JobFile file) {
-        try {
-            return view(site.work(site.job(file)));
-        } catch (SiteTrouble | WorkspaceException e) {
-            return new JobView(file.folder(), "", e.getMessage(), List.of(), List.of(), List.of());
-        }
-    }
-
-    private JobView view(WorkedJob worked) {
-        Job job = worked.job();
-        String about = Stream.of(job.vehicle().colour(), job.vehicle().description(), job.customer())
-                .filter(text -> !text.isBlank())
-                .collect(Collectors.joining(" · "));
-        return new JobView(job.title(), about, "", figures(worked), steps(worked), findings(worked));
-    }
-
-    private List<Figure> figures(WorkedJob worked) {
-        List<Figure> figures = new ArrayList<>();
-        figures.add(figure("figure.hands-on", numbers.duration(worked.minutes())));
-        if (worked.offer() instanceof Quote quote) {
-            figures.add(figure("figure.net", numbers.money(quote.price().net())));
-            figures.add(new Figure(
-                    quote.terms().tax().name() + " "
-                            + numbers.number(quote.terms().tax().percent(), 3) + " %",
-                    numbers.money(quote.price().tax())));
-            figures.add(figure("figure.price", numbers.money(quote.price().gross())));
-            figures.add(figure("figure.high", numbers.money(quote.range().high().gross())));
-            quote.cap().ifPresent(fit -> figures.add(cap(fit)));
-        }
-        return figures;
-    }
-
-    private Figure cap(CapFit fit) {
-        return fit.fits()
-                ? figure("figure.cap.left", numbers.money(fit.spare()))
-                : figure("figure.cap.over", numbers.money(fit.over()));
-    }
-
-    private static Figure figure(String key, String amount) {
-        return new Figure(Words.of(key), amount);
-    }
-
-    private List<StepView> steps(WorkedJob worked) {
-        Map<String, StepWork> works = worked.work().steps().stream()
-                .collect(Collectors.toMap(StepWork::step, Function.identity(), (first, again) -> first));
-        List<StepView> views = new ArrayList<>();
-        for (int i = 0; i < worked.job().plan().steps().size(); i++) {
-            Step step = worked.job().plan().steps().get(i);
-            Proof.Slot slot = worked.proof().clock().get(i);
-            LocalDateTime at = worked.setting()
-                    .start()
-                    .plus(Duration.ofSeconds(
-                            slot.start().multiply(BigDecimal.valueOf(60)).longValue()));
-            Stage stage = worked.setting().library().stageById().get(step.stage());
-            views.add(new StepView(
-                    step.id(),
-                    stage == null ? step.stage() : stage.title(),
-                    zones(step, worked.setting().shape()),
-                    start.format(at),
-                    Optional.ofNullable(works.get(step.id()))
-                            .map(work -> numbers.duration(
-                                    work.attendedMinutes().mean().add(work.setUpMinutes())))
-                            .orElse("")));
-        }
-        return views;
-    }
-
-    private static String zones(Step step, Shape shape) {
-        Map<String, Zone> byId = shape.zonesById();
-        List<String> titles = ZoneChoice.resolve(step.zones(), shape).stream()
-                .map(id -> byId.get(id).title())
-                .toList();
-        String named = titles.stream().limit(NAMED_ZONES).collect(Collectors.joining(", "));
-        return titles.size() <= NAMED_ZONES ? named : Words.of("steps.zones.more", named, titles.size() - NAMED_ZONES);
-    }
-
-    private List<FindingView> findings(WorkedJob worked) {
-        FindingText texts = new FindingText(worked.setting(), worked.job().plan(), locale);
-        return worked.proof().findings().stream()
-                .sorted(Comparator.comparing(Finding::severity))
-                .map(finding -> new FindingView(
-                        grade(finding.severity()), finding.step().orElse(""), texts.of(finding)))
-                .toList();
-    }
-
-    private static Grade grade(Severity severity) {
-        return switch (severity) {
-            case STOP -> Grade.STOP;
-            case WARN -> Grade.WARN;
-            case NOTE -> Grade.NOTE;
-        };
+                site.workspace().jobs().stream().map(views::of).toList());
     }
 }
