@@ -8,3 +8,6 @@ fact 'cabin-soiling', from: ['light', 'normal', 'heavy', 'pets-or-smoke'], usual
 fact 'access', from: ['plain', 'vents', 'brightwork'], usual: 'plain', means: 'shape: many vents and slats, or classic brightwork, slow the hand'
 fact 'person', from: ['senior', 'able', 'learner'], usual: 'able', means: 'who does it'
 fact 'drive', from: ['combustion', 'high-voltage'], usual: 'combustion', means: 'a high-voltage vehicle is wiped only, unless a trained person signs'
+fact 'repaint', from: ['unknown', 'none', 'proven'], usual: 'unknown', means: 'whether the zone was painted again; thick readings alone only make it likely'
+fact 'topcoat', kind: 'number', usual: 0, means: 'µm of the topcoat alone where a layer gauge read it; 0: not read'
+fact 'film-removed', kind: 'number', usual: 0, means: 'µm that earlier jobs took off the zone'

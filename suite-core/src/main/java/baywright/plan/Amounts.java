@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 
 /** Bounds that keep arithmetic on amounts from outside exact and small. */
 final class Amounts {
@@ -15,5 +16,14 @@ final class Amounts {
         return number.scale() <= DIGITS
                 && number.scale() >= -DIGITS
                 && number.abs().compareTo(MOST) <= 0;
+    }
+
+    /** The number that a text writes, when it is one within those bounds. */
+    static Optional<BigDecimal> sane(String text) {
+        try {
+            return Optional.of(new BigDecimal(text.strip())).filter(Amounts::isSane);
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
     }
 }

@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import baywright.library.Library;
+import baywright.vehicle.FilmLimits;
 import baywright.vehicle.Shape;
 import baywright.vehicle.Survey;
 import java.time.LocalDateTime;
@@ -14,9 +15,16 @@ import java.util.List;
  * @param survey  what was found on it
  * @param bays    places of the shop with the conditions that they give
  * @param start   when work may begin, local time of the site
+ * @param film    what the shop concludes from which film
  */
-public record Setting(Library library, Shape shape, Survey survey, List<Bay> bays, LocalDateTime start) {
+public record Setting(
+        Library library, Shape shape, Survey survey, List<Bay> bays, LocalDateTime start, FilmLimits film) {
     public Setting {
         bays = List.copyOf(bays);
+    }
+
+    /** A setting with the usual film limits. */
+    public Setting(Library library, Shape shape, Survey survey, List<Bay> bays, LocalDateTime start) {
+        this(library, shape, survey, bays, start, FilmLimits.USUAL);
     }
 }

@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.money.Rates;
 import baywright.money.TaxRule;
 import baywright.plan.Bay;
+import baywright.vehicle.FilmLimits;
 import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -20,7 +21,7 @@ import org.joda.money.CurrencyUnit;
  * @param tax      tax on its sales
  * @param rates    what it charges and what its hours and materials cost
  * @param quote    terms of its quotes
- * @param film     how thin paint may become
+ * @param film     what it concludes from which film
  * @param bays     where work is done; ids are unique
  * @param people   who works there; ids are unique
  */
@@ -70,16 +71,6 @@ public record Shop(
 
     /** How long a quote holds, in days, and the deposit in percent of the price. */
     public record QuoteTerms(int validDays, BigDecimal depositPercent) {}
-
-    /** Film in µm below which work stops and below which it needs care; the first is not above the second. */
-    public record FilmLimits(BigDecimal stopBelow, BigDecimal careBelow) {
-        public FilmLimits {
-            if (stopBelow.compareTo(careBelow) > 0) {
-                throw new IllegalArgumentException("film limits need stopBelow <= careBelow, got "
-                        + stopBelow.toPlainString() + " and " + careBelow.toPlainString());
-            }
-        }
-    }
 
     /** Someone who works there, with the ids of what they are skilled in. */
     public record Person(String id, String name, List<String> skills) {

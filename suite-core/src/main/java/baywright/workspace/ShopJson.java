@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.money.Rates;
 import baywright.money.TaxRule;
 import baywright.plan.Bay;
+import baywright.vehicle.FilmLimits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.DateTimeException;
@@ -63,7 +64,7 @@ final class ShopJson {
         Optional<Rates.Contingency> contingency = in.object("contingency").map(ShopJson::contingency);
         Optional<Rates> allRates = rates.flatMap(r -> rates(r, currency, margins, contingency));
         Optional<Shop.QuoteTerms> quote = in.object("quote").map(ShopJson::quote);
-        Optional<Shop.FilmLimits> film = in.object("film").flatMap(ShopJson::film);
+        Optional<FilmLimits> film = in.object("film").flatMap(ShopJson::film);
         List<Bay> bays = bays(in);
         List<Shop.Person> people = people(in);
         in.done();
@@ -183,7 +184,7 @@ final class ShopJson {
         return quote;
     }
 
-    private static Optional<Shop.FilmLimits> film(Fields in) {
+    private static Optional<FilmLimits> film(Fields in) {
         Span span = Span.above(0, 20_000);
         BigDecimal stop = in.number("stopBelow", span);
         BigDecimal care = in.number("careBelow", span);
@@ -194,7 +195,7 @@ final class ShopJson {
                     "the number " + stop.toPlainString() + " is above careBelow, " + care.toPlainString(),
                     "give a number that is not above it");
         }
-        return in.report().whenSound(() -> new Shop.FilmLimits(stop, care));
+        return in.report().whenSound(() -> FilmLimits.of(stop, care));
     }
 
     private static List<Bay> bays(Fields in) {

@@ -306,7 +306,8 @@ public final class Workspace {
                 job.vehicle().on(shape),
                 job.survey(),
                 site.bays(),
-                job.arrives().orElse(otherwise));
+                job.arrives().orElse(otherwise),
+                site.film());
     }
 
     private String firstProblem(String file) {
