@@ -45,6 +45,7 @@ class CommandTree {
                         .addSubcommand(new StagesShowCommand(session)))
                 .addSubcommand(new CommandLine(new PlanCommand())
                         .addSubcommand(new PlanProveCommand(session))
+                        .addSubcommand(new PlanFilmCommand(session))
                         .addSubcommand(new PlanQuoteCommand(session)))
                 .addSubcommand(new DemoCommand(session))
                 .addSubcommand(new OpenCommand(session))

@@ -17,6 +17,8 @@ import baywright.plan.Setting;
 import baywright.script.Problem;
 import baywright.workspace.Job;
 import baywright.workspace.JobFile;
+import baywright.workspace.ReadingsFile;
+import baywright.workspace.ReadingsForm;
 import baywright.workspace.Shop;
 import baywright.workspace.Workspace;
 import java.nio.file.Path;
@@ -90,6 +92,20 @@ public final class Site {
     /** What is wrong with a job's files, in order of file and place. */
     public static List<Problem> problemsOf(JobFile file) {
         return LibraryFolder.asProblems(file.problems());
+    }
+
+    /**
+     * Readings of a job's vehicle from any file, such as those taken after the work.
+     *
+     * @throws SiteTrouble when the file has an error
+     */
+    public ReadingsFile readings(Job job, Path file, ReadingsForm form) {
+        ReadingsFile read = ReadingsFile.read(file, form, setting(job).shape());
+        if (read.hasErrors()) {
+            throw new SiteTrouble(
+                    file.toAbsolutePath().normalize().getParent(), LibraryFolder.asProblems(read.problems()));
+        }
+        return read;
     }
 
     /** What a job's plan is proved against. */

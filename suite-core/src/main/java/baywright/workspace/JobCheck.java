@@ -48,15 +48,7 @@ final class JobCheck {
         String what = "zone of the shape '" + shape.get().id() + "'";
         job.vehicle().zones().keySet().forEach(z -> known(z, zones.keySet(), what, "vehicle", "zones", z));
         job.survey().zones().keySet().forEach(z -> known(z, zones.keySet(), what, "survey", "zones", z));
-        readings.offsets().forEach((zone, offset) -> {
-            if (!zones.containsKey(zone)) {
-                readingsReport.error(
-                        offset,
-                        "zone",
-                        Shown.quoted(zone) + " is no " + what,
-                        mend(zone, zones.keySet(), "name one that it has"));
-            }
-        });
+        readings.check(readingsReport, shape.get());
     }
 
     private void known(String met, Collection<String> known, String what, String... path) {

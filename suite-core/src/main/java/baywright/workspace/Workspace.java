@@ -204,7 +204,7 @@ public final class Workspace {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             try {
                 readingsReport = files.read(file);
-                readings = ReadingsCsv.read(readingsReport);
+                readings = ReadingsCsv.read(readingsReport, ReadingsForm.UNSAID);
             } catch (TextFile.Unreadable e) {
                 problems.add(e.problem());
             }
