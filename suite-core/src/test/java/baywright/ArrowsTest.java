@@ -30,11 +30,12 @@ class ArrowsTest {
         room("script", "quantity");
         room("vehicle", "quantity");
         room("library", "quantity", "script");
+        room("editor", "quantity", "script", "library");
         room("plan", "quantity", "script", "vehicle", "library");
         room("money", "quantity", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money");
         room("site", "quantity", "script", "vehicle", "library", "plan", "money", "workspace");
-        room("cli", "quantity", "script", "vehicle", "library", "plan", "money", "workspace", "site");
+        room("cli", "quantity", "script", "vehicle", "library", "plan", "money", "workspace", "site", "editor");
     }
 
     private static final JavaClasses CORE = new ClassFileImporter()

@@ -215,6 +215,28 @@ class ShopWorkTest {
         assertThat(desk.answerTo("stages", "list").out()).contains("contact-wash", "Protection");
     }
 
+    @Test
+    void aWordIsExplainedForEachPlaceWhereItMayStand() throws Exception {
+        Desk.Answer answer = desk.answerTo("stages", "explain", "family");
+        assertThat(answer.status()).isEqualTo(ExitStatus.FINE);
+        assertThat(answer.out())
+                .contains("family  stands at the start of a line outside all braces")
+                .contains("family  stands in 'stage(…) { }'")
+                .contains("setUp:  a duration such as 3.min; usually 0.min")
+                .contains("    family 'wash', title: 'Washing', setUp: 10.min")
+                .contains("in the language since 1.0");
+        JsonNode json = json(desk.answerTo("stages", "explain", "needs", "--json"));
+        assertThat(json.get(0).path("parameters").get(1).path("name").asText()).isEqualTo("why:");
+        assertThat(desk.answerTo("stages", "explain", "collect").out()).contains("behind a list and a dot");
+    }
+
+    @Test
+    void anUnknownWordNamesTheNearest() {
+        Desk.Answer answer = desk.answerTo("stages", "explain", "atended");
+        assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(answer.err()).contains("the stage language has no word 'atended'; nearest is 'attended'");
+    }
+
     private static Path copyOf(String site, Path where) {
         desk.answerTo("demo", "--no-window", where.toString());
         return where.resolve(site);

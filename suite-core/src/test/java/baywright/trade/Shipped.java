@@ -21,9 +21,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Where the files that the project ships lie, seen from the module that tests them. */
-final class Shipped {
+public final class Shipped {
 
-    static final Path STAGES = Path.of("..", "stage-scripts");
+    public static final Path STAGES = Path.of("..", "stage-scripts");
     static final Path DEMO = Path.of("..", "demo");
 
     private static final ObjectMapper JSON =
@@ -34,7 +34,7 @@ final class Shipped {
     private Shipped() {}
 
     /** The standard library, loaded once for all tests. */
-    static synchronized Loaded library() {
+    public static synchronized Loaded library() {
         if (loaded == null) {
             try {
                 loaded = LibraryLoader.load(STAGES, items());
@@ -82,7 +82,7 @@ final class Shipped {
     }
 
     /** The standard price list. */
-    static List<Item> items() throws IOException {
+    public static List<Item> items() throws IOException {
         List<Item> items = new ArrayList<>();
         for (JsonNode item : json(STAGES.resolve("items.json")).path("items")) {
             String pack = item.path("pack").asText();
