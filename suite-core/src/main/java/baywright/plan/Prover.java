@@ -130,7 +130,7 @@ public final class Prover {
         return setUp.inBase();
     }
 
-    private List<CompiledStep> compile(Plan plan) {
+    List<CompiledStep> compile(Plan plan) {
         List<CompiledStep> steps = new ArrayList<>(plan.steps().size());
         plan.steps().forEach(s -> steps.add(compiler.compile(s)));
         return steps;
@@ -138,6 +138,11 @@ public final class Prover {
 
     private static List<String> ids(Plan plan) {
         return plan.steps().stream().map(Step::id).toList();
+    }
+
+    /** Walks a plan whose steps are compiled, for those who look at many variants. */
+    Walk walk(Plan plan, List<CompiledStep> steps) {
+        return walk(plan, steps, ids(plan));
     }
 
     private Walk walk(Plan plan, List<CompiledStep> steps, List<String> ids) {
@@ -233,6 +238,14 @@ public final class Prover {
         Walk walk = walk(plan, compile(plan), ids(plan));
         walk.tracks().arriveAll();
         return ends(walk.tracks());
+    }
+
+    CompiledStep compile(Step step) {
+        return compiler.compile(step);
+    }
+
+    Setting setting() {
+        return setting;
     }
 
     StateIndex states() {
