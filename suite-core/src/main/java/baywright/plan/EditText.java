@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import baywright.library.Stage;
+import baywright.plan.Composition.Because;
 import baywright.vehicle.Zone;
 import java.text.MessageFormat;
 import java.time.format.DateTimeFormatter;
@@ -11,7 +12,7 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 
-/** Words edits for people: one line each, with the titles of stages and zones. */
+/** Words edits, and the reasons of composed steps, for people: one line each, with the titles of stages and zones. */
 public final class EditText {
 
     private static final int ZONES_NAMED = 4;
@@ -50,6 +51,17 @@ public final class EditText {
     /** What to say of a stop that no edit mends. */
     public String unmendable() {
         return texts.getString("none");
+    }
+
+    /** Why a step of a composed plan is there; no full stop. */
+    public String of(Because because, Plan plan) {
+        String zones = because.zones().equals(List.of(VehicleIndex.VEHICLE)) ? "" : zones(because.zones());
+        String key = because.forStep().isEmpty() ? "because.wish" : because.ends() ? "because.ends" : "because.needs";
+        String on = zones.isEmpty() ? "" : say("because.on", zones);
+        String name = because.forStep().isEmpty()
+                ? ""
+                : title(step(plan, because.forStep())) + " (" + because.forStep() + ")";
+        return say(key, because.state(), on, name);
     }
 
     /** The sentence for one edit of this plan. */

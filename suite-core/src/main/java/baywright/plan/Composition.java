@@ -1,0 +1,56 @@
+package baywright.plan;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A plan made from wishes.
+ *
+ * @param plan     steps in order, each with the priority of the gravest wish that relies on it
+ * @param proof    its proof; holds whenever {@code composed} is true
+ * @param composed whether the plan proves and grants every wish that is not in {@code unmet}
+ * @param reasons  why each step is there, in the plan's order
+ * @param unmet    wishes that no plan was found for
+ * @param minutes  attended minutes with all set-ups, mean
+ * @param least    attended minutes that every such plan takes at least, as far as proved
+ * @param time     how long it took
+ */
+public record Composition(
+        Plan plan,
+        Proof proof,
+        boolean composed,
+        List<Because> reasons,
+        List<Wish> unmet,
+        BigDecimal minutes,
+        BigDecimal least,
+        Duration time) {
+
+    /**
+     * Why a step is there.
+     *
+     * @param step    step id
+     * @param state   the state in question
+     * @param ends    whether the step ends it for one that must not find it; else it makes it for one that needs it
+     * @param zones   where
+     * @param forStep id of the step that relies on it; empty: a wish
+     */
+    public record Because(String step, String state, boolean ends, List<String> zones, String forStep) {
+        public Because {
+            zones = List.copyOf(zones);
+        }
+    }
+
+    public Composition {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(proof, "proof");
+        reasons = List.copyOf(reasons);
+        unmet = List.copyOf(unmet);
+    }
+
+    /** Whether no plan for the same wishes takes fewer attended minutes. */
+    public boolean provedCheapest() {
+        return composed && minutes.subtract(least).abs().compareTo(new BigDecimal("0.01")) <= 0;
+    }
+}
