@@ -203,7 +203,7 @@ class ComposerTest {
         assertThat(stages(composition)).containsExactly("wash");
     }
 
-    @Property(tries = 150)
+    @Property(tries = 100)
     void noPlanOfUpToFourStepsIsCheaper(@ForAll long seed) {
         Setting setting = randomSetting(seed);
         Prover prover = Prover.forSetting(setting);

@@ -86,7 +86,7 @@ class RepairLawsTest {
         return repair.edits().stream().anyMatch(Edit.Drop.class::isInstance);
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void aRepairLeavesNoStop(@ForAll long seed, @ForAll @IntRange(min = 1, max = 7) int steps) {
         Case one = randomCase(seed, steps);
 
@@ -102,7 +102,7 @@ class RepairLawsTest {
         }
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void withoutAnyOneOfItsEditsASmallestRepairLeavesAStop(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 7) int steps) {
         Case one = randomCase(seed, steps);
@@ -126,7 +126,7 @@ class RepairLawsTest {
         }
     }
 
-    @Property(tries = 40)
+    @Property(tries = 25)
     void noSmallerSetOfEditsExists(@ForAll long seed, @ForAll @IntRange(min = 1, max = 5) int steps) {
         Case one = randomCase(seed, steps);
         Prover prover = Prover.forSetting(one.setting());
@@ -192,7 +192,7 @@ class RepairLawsTest {
         return edits;
     }
 
-    @Property(tries = 80)
+    @Property(tries = 50)
     void aPlanThatWasBrokenIsMendedInNoMoreEditsThanItTookToBreakIt(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 2) int breaks) {
         Case one = randomCase(seed, 4);
