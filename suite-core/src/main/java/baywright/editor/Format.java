@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Lays a script out as the shipped ones are: four blanks for each pair of braces, eight for a line that goes on with the
@@ -21,6 +22,9 @@ public final class Format {
     private static final Set<String> SIGNED = Set.of("+", "-");
     private static final Set<String> BEFORE_ROUND = Set.of("if", "for", "while", "switch");
     private static final Set<String> ENDS_OPEN = Set.of(",", ".", "..", "\\");
+    /** Blanks before a byte-order mark go, so that the mark stands where the next reader looks for it. */
+    private static final Pattern BEFORE_MARK = Pattern.compile("^[ \\t\\f\\r\\n]+(?=\uFEFF)");
+
     private static final Set<String> STARTS_OPEN = Set.of(".", "?", ":", "&&", "||", "?:");
 
     /** A bracket that is open. */
@@ -51,7 +55,7 @@ public final class Format {
 
     /** The text laid out; any text gives one, and formatting twice changes nothing more. */
     public static String of(String text) {
-        return new Format(text).run();
+        return new Format(BEFORE_MARK.matcher(text).replaceFirst("")).run();
     }
 
     private String run() {

@@ -95,6 +95,13 @@ class FormatTest {
         assertThat(Format.of("a 1\r\nb 2\r\r\nc 3")).isEqualTo("a 1\nb 2\n\nc 3\n");
     }
 
+    @Test
+    void aMarkBehindBlanksIsTheFirstThing() {
+        String once = Format.of(" \uFEFF:// c ");
+        assertThat(once).startsWith("\uFEFF");
+        assertThat(Format.of(once)).isEqualTo(once);
+    }
+
     @Property(tries = 200)
     void formattingAgainChangesNothing(@ForAll("texts") String text) {
         String once = Format.of(text);
