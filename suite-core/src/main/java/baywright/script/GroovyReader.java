@@ -1,6 +1,10 @@
 package baywright.script;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.groovy.parser.antlr4.AstBuilder;
 import org.codehaus.groovy.ast.ModuleNode;
@@ -33,7 +37,11 @@ final class GroovyReader {
      * @param body      its statements; empty after a syntax error
      * @param errorLine line of the syntax error; 0 when there is none or nobody knows where
      */
-    record Result(Optional<List<Node>> body, int errorLine, Problems problems) {}
+    record Result(Optional<List<Node>> body, int errorLine, Problems problems) {
+        boolean clean() {
+            return body.isPresent() && problems.sorted().isEmpty();
+        }
+    }
 
     /** Keeps the place of the first error and nothing of its text. */
     private static final class FirstError extends ErrorCollector {
@@ -68,10 +76,56 @@ final class GroovyReader {
     }
 
     static Result read(SourceText source) {
+        return read(source, source.text(), new HashMap<>());
+    }
+
+    /**
+     * Reads a text block by block. Groovy's parser looks ahead to the end of a statement at each of its words, which for
+     * a stage is the end of the file: read apart, its blocks take about a fourth of the time.
+     *
+     * @param blocks inner ones first
+     * @return the same as of the whole text; empty when anything at all is wrong with it, and the whole has to be read to
+     *     say what
+     */
+    static Optional<Result> read(SourceText source, List<BlockFinder.Block> blocks) {
+        long above = blocks.stream().mapToLong(b -> b.brace().line()).sum();
+        if (blocks.isEmpty() || above > Limits.LINES_ABOVE_BLOCKS) {
+            return Optional.empty();
+        }
+        Map<Place, List<Node>> read = new HashMap<>();
+        List<String> lines = new ArrayList<>(source.lines());
+        for (BlockFinder.Block block : blocks) {
+            int first = block.brace().line();
+            List<String> inside = lines.subList(first, block.end() - 1);
+            String text = "/*" + "\n".repeat(first - 1) + "*/\n" + String.join("\n", inside);
+            Result result = read(source, text, read);
+            if (!result.clean()) {
+                return Optional.empty();
+            }
+            read.put(block.brace(), result.body().orElseThrow());
+            // One comment is read more quickly than many empty lines.
+            int last = inside.size() - 1;
+            Collections.fill(inside, "");
+            if (last > 0) {
+                inside.set(0, "/*");
+                inside.set(last, "*/");
+            }
+        }
+        Result whole = read(source, String.join("\n", lines), read);
+        return whole.clean() && read.isEmpty() ? Optional.of(whole) : Optional.empty();
+    }
+
+    /**
+     * Reads a text whose lines and columns are those of the source.
+     *
+     * @param blocks what stands in braces that are empty in the text, by the place of the opening one; those met are
+     *               taken out
+     */
+    private static Result read(SourceText source, String text, Map<Place, List<Node>> blocks) {
         Problems problems = new Problems();
         CompilerConfiguration configuration = new CompilerConfiguration();
         FirstError errors = new FirstError(configuration);
-        SourceUnit unit = new SourceUnit(source.file(), source.text(), configuration, null, errors);
+        SourceUnit unit = new SourceUnit(source.file(), text, configuration, null, errors);
         ModuleNode module;
         try {
             module = new AstBuilder(unit, false, false).buildAST();
@@ -83,7 +137,7 @@ final class GroovyReader {
         if (errors.first != null) {
             return failed(source, problems, errors.first, null);
         }
-        TreeMaker maker = new TreeMaker(source, problems);
+        TreeMaker maker = new TreeMaker(source, problems, blocks);
         return new Result(Optional.of(maker.script(module)), 0, problems);
     }
 

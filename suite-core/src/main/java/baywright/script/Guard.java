@@ -4,6 +4,7 @@ import groovyjarjarantlr4.v4.runtime.CharStreams;
 import groovyjarjarantlr4.v4.runtime.Token;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -96,6 +97,7 @@ final class Guard {
     private final SourceText source;
     private final Problems problems;
     private final Set<Integer> badLines = new TreeSet<>();
+    private final BlockFinder blocks;
     private final Deque<Open> open = new ArrayDeque<>();
     private final Deque<Statement> statements = new ArrayDeque<>();
     private Optional<Open> suspect = Optional.empty();
@@ -108,11 +110,19 @@ final class Guard {
     private Guard(SourceText source, Problems problems) {
         this.source = source;
         this.problems = problems;
+        blocks = new BlockFinder(source);
         statements.push(new Statement());
     }
 
-    /** What a pass found: whether the parser must not see the text, lines that must be emptied first, tokens counted. */
-    record Verdict(boolean fatal, Set<Integer> badLines, int tokens) {}
+    /**
+     * What a pass found.
+     *
+     * @param fatal    whether the parser must not see the text
+     * @param badLines lines that must be emptied first
+     * @param tokens   how many were counted
+     * @param blocks   what can be read apart, inner blocks first
+     */
+    record Verdict(boolean fatal, Set<Integer> badLines, int tokens, List<BlockFinder.Block> blocks) {}
 
     static Verdict look(SourceText source, Problems problems) {
         Guard guard = new Guard(source, problems);
@@ -120,7 +130,7 @@ final class Guard {
         if (!guard.fatal && guard.badLines.isEmpty()) {
             guard.tokens();
         }
-        return new Verdict(guard.fatal, guard.badLines, guard.count);
+        return new Verdict(guard.fatal, guard.badLines, guard.count, guard.blocks.found());
     }
 
     private void characters() {
@@ -175,6 +185,7 @@ final class Guard {
                 }
                 count(token);
                 bracket(token, newLine);
+                blocks.see(token);
                 before = type;
                 newLine = false;
             }

@@ -60,6 +60,9 @@ final class Limits {
     /** Characters of a script's text that a message quotes. */
     static final int QUOTED = 80;
 
+    /** Lines above all the blocks that are read apart, together; their ends are passed over for each block again. */
+    static final int LINES_ABOVE_BLOCKS = 500_000;
+
     /** Stack of a thread that parses, bytes. */
     static final long STACK = 16L * 1024 * 1024;
 

@@ -69,7 +69,9 @@ public final class ScriptParser {
                 break;
             }
             parsed = true;
-            GroovyReader.Result result = GroovyReader.read(source);
+            GroovyReader.Result result = round == 0
+                    ? GroovyReader.read(source, verdict.blocks()).orElseGet(() -> GroovyReader.read(source))
+                    : GroovyReader.read(source);
             if (result.body().isPresent()) {
                 result.problems().sorted().stream()
                         .filter(p -> !source.isEmptied(p.place().line()))

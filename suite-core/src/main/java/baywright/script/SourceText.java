@@ -27,6 +27,10 @@ final class SourceText {
         return file;
     }
 
+    List<String> lines() {
+        return List.copyOf(lines);
+    }
+
     String text() {
         return String.join("\n", lines);
     }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.codehaus.groovy.ast.ASTNode;
@@ -63,10 +64,13 @@ final class TreeMaker {
 
     private final SourceText source;
     private final Problems problems;
+    private final Map<Place, List<Node>> blocks;
 
-    TreeMaker(SourceText source, Problems problems) {
+    /** Takes blocks that were read before by the place of their opening brace; each is taken out where it is met. */
+    TreeMaker(SourceText source, Problems problems, Map<Place, List<Node>> blocks) {
         this.source = source;
         this.problems = problems;
+        this.blocks = blocks;
     }
 
     @SuppressWarnings("ReferenceEquality") // a class that calls itself like the script is equal to it and not the same
@@ -537,7 +541,9 @@ final class TreeMaker {
                 names.add(parameter.getName());
             }
         }
-        return new Node.Block(names, bare, branch(closure.getCode()), place(closure));
+        List<Node> before = blocks.remove(place(closure));
+        List<Node> body = before != null ? before : branch(closure.getCode());
+        return new Node.Block(names, bare, body, place(closure));
     }
 
     private Place place(ASTNode node) {
