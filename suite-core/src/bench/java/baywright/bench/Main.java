@@ -41,7 +41,7 @@ public final class Main {
         Map<String, Section> sections = Map.of(
                 "load", () -> new LoadSection(work, rounds).measure(sample, scripts),
                 "start", () -> new StartSection(work, rounds).measure(sample),
-                "plan", () -> PlanSection.measure(sample.workspace()));
+                "plan", () -> PlanSection.measure(sample.workspace(), rounds));
         for (String name : List.of("load", "start", "plan")) {
             if (wanted.isEmpty() || wanted.contains(name)) {
                 for (Figure figure : sections.get(name).measure()) {

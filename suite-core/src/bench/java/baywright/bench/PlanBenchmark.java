@@ -27,9 +27,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 2, jvmArgsAppend = "-XX:+UseSerialGC")
-@Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Fork(jvmArgsAppend = "-XX:+UseSerialGC")
+@Warmup(iterations = 4, time = 1)
+@Measurement(time = 1)
 public class PlanBenchmark {
 
     /** Folder of the workspace. */

@@ -26,8 +26,8 @@ final class PlanSection {
 
     private PlanSection() {}
 
-    static List<Figure> measure(Path workspace) throws IOException {
-        Map<String, Map<Integer, Double>> times = times(workspace);
+    static List<Figure> measure(Path workspace, int rounds) throws IOException {
+        Map<String, Map<Integer, Double>> times = times(workspace, rounds);
         Map<Integer, Double> whole = times.get("proveAndRollUp");
         Map<Integer, Double> edit = times.get("proveAndRollUpAfterAnEdit");
         Map<Integer, Double> sort = times.get("topologicalSort");
@@ -92,12 +92,14 @@ final class PlanSection {
     }
 
     /** Milliseconds by method and number of steps. */
-    private static Map<String, Map<Integer, Double>> times(Path workspace) throws IOException {
+    private static Map<String, Map<Integer, Double>> times(Path workspace, int rounds) throws IOException {
         Collection<RunResult> results;
         try {
             results = new Runner(new OptionsBuilder()
                             .include(PlanBenchmark.class.getName() + "\\.")
                             .param("workspace", workspace.toString())
+                            .forks(Math.min(2, rounds))
+                            .measurementIterations(rounds)
                             .shouldFailOnError(true)
                             .build())
                     .run();
