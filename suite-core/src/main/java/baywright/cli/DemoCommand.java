@@ -43,7 +43,7 @@ final class DemoCommand implements Callable<Integer> {
         List<DemoFolder.Copy> copies = new DemoFolder(session).copyTo(target);
         List<Worked> all = new ArrayList<>();
         for (DemoFolder.Copy copy : copies) {
-            Site site = Site.open(copy.workspace(), session.clock());
+            Site site = Site.open(copy.workspace(), session.clock(), session.cache());
             for (JobFile file : site.workspace().jobs()) {
                 all.add(new Worked(copy, site, file, site.work(site.job(file))));
             }

@@ -42,7 +42,7 @@ final class LibraryPath {
     static Library usable(Session session, Optional<Path> asked) {
         LibraryFolder folder =
                 around(session, asked.orElseGet(() -> session.home().stageScripts()));
-        LibraryFolder.Loaded loaded = folder.load();
+        LibraryFolder.Loaded loaded = folder.load(session.cache());
         loaded.refuseErrors(folder.folder());
         return loaded.library();
     }

@@ -26,7 +26,7 @@ record OpenedJob(Site site, JobFile file, Job job, List<Problem> warnings) {
      */
     static OpenedJob at(Session session, Path given) {
         JobPath path = JobPath.of(session, given);
-        Site site = Site.open(path.workspace(), session.clock());
+        Site site = Site.open(path.workspace(), session.clock(), session.cache());
         JobFile file = site.workspace().job(path.folder()).orElseThrow(() -> session.badInput("job.none", given));
         Job job = site.job(file);
         List<Problem> warnings = Stream.concat(site.warnings().stream(), Site.problemsOf(file).stream())

@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.library.ScriptCache;
 import java.nio.file.Files;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,6 +34,13 @@ final class RootCommand implements Callable<Integer> {
     @Option(names = "--json", scope = ScopeType.INHERIT, descriptionKey = "json")
     void answerInJson(boolean wanted) {
         session.answerInJson(wanted);
+    }
+
+    @Option(names = "--no-cache", scope = ScopeType.INHERIT, descriptionKey = "no-cache")
+    void readScriptsAgain(boolean wanted) {
+        if (wanted) {
+            session.keepScripts(ScriptCache.none());
+        }
     }
 
     @Option(

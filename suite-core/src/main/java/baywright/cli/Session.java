@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.library.ScriptCache;
 import baywright.plan.FindingText;
 import baywright.plan.Plan;
 import baywright.plan.Setting;
@@ -14,6 +15,7 @@ final class Session {
     private final Home home;
     private final Clock clock;
     private final Texts texts;
+    private ScriptCache cache = ScriptCache.none();
     private boolean json;
     private boolean windowOpened;
 
@@ -70,6 +72,15 @@ final class Session {
     /** How the reader called the program, for examples that can be typed as they stand. */
     String command() {
         return System.getProperty("baywright.command", "baywright");
+    }
+
+    /** Where scripts are kept between runs. */
+    ScriptCache cache() {
+        return cache;
+    }
+
+    void keepScripts(ScriptCache where) {
+        cache = where;
     }
 
     boolean json() {

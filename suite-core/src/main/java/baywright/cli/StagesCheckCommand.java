@@ -27,8 +27,9 @@ final class StagesCheckCommand implements Callable<Integer> {
     public Integer call() {
         boolean script = Files.isRegularFile(path);
         LibraryFolder library = LibraryPath.around(session, path);
-        LibraryFolder.Checked checked = library.check();
+        LibraryFolder.Checked checked = library.check(session.cache());
         LibraryFolder.Loaded loaded = checked.loaded();
+        loaded.notes().forEach(session.console().err()::println);
         String only = script
                 ? library.folder()
                         .relativize(path.toAbsolutePath().normalize())

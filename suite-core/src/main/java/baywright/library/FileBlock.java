@@ -213,6 +213,11 @@ final class FileBlock extends Blocks {
         stages.add(new Met(id, place, call.block().orElseThrow(), call.scope()));
     }
 
+    /** Whether it declares stages and nothing that other files refer to. */
+    boolean isOnlyStages() {
+        return states.isEmpty() && surfaces.isEmpty() && families.isEmpty() && facts.isEmpty() && factors.isEmpty();
+    }
+
     List<StateDraft> states() {
         return states;
     }

@@ -1,26 +1,18 @@
 package baywright.library;
 
 import baywright.library.Fact.Kind;
-import baywright.script.Evaluator;
-import baywright.script.Names;
 import baywright.script.Place;
 import baywright.script.Problem;
 import baywright.script.Problem.Severity;
 import baywright.script.Problems;
-import baywright.script.Scope;
-import baywright.script.Script;
 import baywright.script.ScriptParser;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -28,7 +20,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes a library of the texts of its files. Any texts at all give a library: what is wrong is listed, and a stage with
@@ -47,10 +39,12 @@ public final class LibraryLoader {
      *
      * @param library  all that could be used
      * @param problems of all files, in order of place
+     * @param notes    why something that was kept of an earlier load was not used; nothing is wrong with the library
      */
-    public record Loaded(Library library, List<Problem> problems) {
+    public record Loaded(Library library, List<Problem> problems, List<String> notes) {
         public Loaded {
             problems = List.copyOf(problems);
+            notes = List.copyOf(notes);
         }
 
         public List<Problem> errors() {
@@ -58,17 +52,31 @@ public final class LibraryLoader {
         }
     }
 
-    /** What one file declares. */
-    private record FileDraft(String file, FileBlock block, Problems problems, boolean broken) {}
-
     /**
-     * Loads every file below a folder whose name ends in {@code .groovy}.
+     * Loads every file below a folder whose name ends in {@code .groovy}, without a cache.
      *
      * @throws IOException when the folder itself cannot be listed; a file that cannot be read is a problem
      */
     public static Loaded load(Path folder, List<Item> items) throws IOException {
+        return load(folder, items, ScriptCache.none());
+    }
+
+    /**
+     * Loads every file below a folder whose name ends in {@code .groovy}. What the cache has of the same texts is not
+     * read again; what it lacks is put there. The library and the problems are the same with any cache.
+     *
+     * @throws IOException when the folder itself cannot be listed; a file that cannot be read is a problem
+     */
+    public static Loaded load(Path folder, List<Item> items, ScriptCache cache) throws IOException {
         LibraryFiles files = LibraryFiles.read(folder);
-        return load(files.texts(), items, files.problems());
+        KeptLibrary kept = new KeptLibrary(cache.fileOf(folder), files.texts(), items);
+        Optional<Loaded> whole = kept.whole();
+        Loaded loaded = whole.isPresent() ? whole.get() : fresh(files.texts(), items, kept);
+        List<Problem> problems = Stream.concat(files.problems().stream(), loaded.problems().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        return new Loaded(loaded.library(), problems, kept.notes());
     }
 
     /**
@@ -78,25 +86,25 @@ public final class LibraryLoader {
      * @param items the price list
      */
     public static Loaded load(Map<String, String> texts, List<Item> items) {
-        return load(texts, items, List.of());
+        Map<String, String> sorted = new TreeMap<>(texts);
+        return fresh(sorted, items, new KeptLibrary(Optional.empty(), sorted, items));
     }
 
-    private static Loaded load(Map<String, String> texts, List<Item> items, List<Problem> before) {
+    private static Loaded fresh(Map<String, String> texts, List<Item> items, KeptLibrary kept) {
         int cores = Runtime.getRuntime().availableProcessors();
         ExecutorService workers = Executors.newFixedThreadPool(cores, ScriptParser::deepThread);
         try {
-            return load(new TreeMap<>(texts), items, before, workers);
+            return load(texts, items, kept, workers);
         } finally {
             workers.shutdownNow();
         }
     }
 
-    private static Loaded load(
-            Map<String, String> texts, List<Item> items, List<Problem> before, ExecutorService workers) {
+    private static Loaded load(Map<String, String> texts, List<Item> items, KeptLibrary kept, ExecutorService workers) {
         List<FileDraft> files = inParallel(
                 workers,
                 texts.entrySet().stream()
-                        .<Callable<FileDraft>>map(e -> () -> file(e.getKey(), e.getValue()))
+                        .<Callable<FileDraft>>map(e -> () -> file(e.getKey(), e.getValue(), kept))
                         .toList());
         Declared<State> states = new Declared<>("state");
         Declared<Surface> surfaces = new Declared<>("surface");
@@ -124,10 +132,7 @@ public final class LibraryLoader {
                 }
             }
         }
-        List<Fact> known = new ArrayList<>(facts.all());
-        if (!facts.has(SIZE.id())) {
-            known.add(SIZE);
-        }
+        List<Fact> known = withSize(facts);
         List<StageDraft> stages = inParallel(
                 workers,
                 met.all().stream()
@@ -142,7 +147,7 @@ public final class LibraryLoader {
         stages.forEach(lint::stage);
         new Reachability(states, stages).judge();
 
-        List<Problem> problems = new ArrayList<>(before);
+        List<Problem> problems = new ArrayList<>();
         files.forEach(f -> problems.addAll(f.problems().sorted()));
         stages.forEach(s -> problems.addAll(s.problems().sorted()));
         List<Stage> usable = stages.stream()
@@ -158,19 +163,23 @@ public final class LibraryLoader {
                 factors.all(),
                 stock.all(),
                 usable,
-                hash(texts, items));
-        return new Loaded(library, problems.stream().distinct().sorted().toList());
+                kept.inputs());
+        List<Problem> all = problems.stream().distinct().sorted().toList();
+        kept.keep(files, all, usable);
+        return new Loaded(library, all, List.of());
     }
 
-    private static FileDraft file(String name, String text) {
-        Script script = ScriptParser.parseHere(name, text);
-        Problems problems = new Problems();
-        problems.addAll(script.problems());
-        boolean broken = problems.errors() > 0;
-        FileBlock block = new FileBlock(problems);
-        new Evaluator(StageLanguage.VOCABULARY, problems, Names.NONE, true)
-                .start(script.body(), Scope.outermost(), block);
-        return new FileDraft(name, block, problems, broken);
+    /** The facts that a script may ask for. */
+    static List<Fact> withSize(Declared<Fact> facts) {
+        List<Fact> known = new ArrayList<>(facts.all());
+        if (!facts.has(SIZE.id())) {
+            known.add(SIZE);
+        }
+        return known;
+    }
+
+    private static FileDraft file(String name, String text, KeptLibrary kept) {
+        return FileDraft.of(kept.script(name).orElseGet(() -> ScriptParser.parseHere(name, text)));
     }
 
     private static <T> List<T> inParallel(ExecutorService workers, List<Callable<T>> tasks) {
@@ -186,27 +195,5 @@ public final class LibraryLoader {
             throw e.getCause() instanceof RuntimeException r ? r : new IllegalStateException(e.getCause());
         }
         return results;
-    }
-
-    private static String hash(Map<String, String> texts, List<Item> items) {
-        Map<String, String> all = new LinkedHashMap<>(texts);
-        all.put("items", items.stream().map(Item::toString).sorted().collect(Collectors.joining("\n")));
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            all.forEach((name, text) -> {
-                update(digest, name);
-                update(digest, text);
-            });
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
-    }
-
-    /** Length first, so that no two lists of texts give the same bytes. */
-    private static void update(MessageDigest digest, String text) {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        digest.update((bytes.length + ":").getBytes(StandardCharsets.UTF_8));
-        digest.update(bytes);
     }
 }

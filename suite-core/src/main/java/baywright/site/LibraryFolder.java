@@ -3,6 +3,7 @@ package baywright.site;
 import baywright.library.Item;
 import baywright.library.Library;
 import baywright.library.LibraryLoader;
+import baywright.library.ScriptCache;
 import baywright.plan.ExampleCheck;
 import baywright.script.Place;
 import baywright.script.Problem;
@@ -34,11 +35,13 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
      *
      * @param library  everything that could be used
      * @param problems in order of place, failed examples among them
+     * @param notes    why something that was kept of an earlier load was not used
      */
-    public record Loaded(Library library, List<Problem> problems) {
+    public record Loaded(Library library, List<Problem> problems, List<String> notes) {
 
         public Loaded {
             problems = List.copyOf(problems);
+            notes = List.copyOf(notes);
         }
 
         /**
@@ -102,15 +105,15 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
     public record Checked(Loaded loaded, int examples) {}
 
     /** Loads the scripts, checks that they fit together and runs their examples. */
-    public Checked check() {
-        Loaded loaded = load();
+    public Checked check(ScriptCache cache) {
+        Loaded loaded = load(cache);
         List<ExampleCheck.Outcome> outcomes = new ExampleCheck(loaded.library(), shapes)
                 .all().stream().flatMap(stage -> stage.outcomes().stream()).toList();
         Stream<Problem> failed =
                 outcomes.stream().flatMap(outcome -> failures(outcome).map(this::placed));
         List<Problem> problems =
                 Stream.concat(loaded.problems().stream(), failed).sorted().toList();
-        return new Checked(new Loaded(loaded.library(), problems), outcomes.size());
+        return new Checked(new Loaded(loaded.library(), problems, loaded.notes()), outcomes.size());
     }
 
     private static Stream<Problem> failures(ExampleCheck.Outcome outcome) {
@@ -126,19 +129,19 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
     }
 
     /** Loads the scripts and checks that they fit together; examples are not run. */
-    public Loaded load() {
-        LibraryLoader.Loaded loaded = loadScripts();
+    public Loaded load(ScriptCache cache) {
+        LibraryLoader.Loaded loaded = loadScripts(cache);
         List<Problem> problems = Stream.concat(
                         before.stream(), loaded.problems().stream().map(this::placed))
                 .sorted()
                 .toList();
-        return new Loaded(loaded.library(), problems);
+        return new Loaded(loaded.library(), problems, loaded.notes());
     }
 
-    private LibraryLoader.Loaded loadScripts() {
+    private LibraryLoader.Loaded loadScripts(ScriptCache cache) {
         Path scripts = folder.resolve(below);
         try {
-            return LibraryLoader.load(scripts, items);
+            return LibraryLoader.load(scripts, items, cache);
         } catch (IOException e) {
             throw new WorkspaceException(scripts + ": the folder of the stage scripts cannot be read", e);
         }

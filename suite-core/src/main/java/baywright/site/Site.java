@@ -2,6 +2,7 @@ package baywright.site;
 
 import baywright.library.Library;
 import baywright.money.Confidence;
+import baywright.library.ScriptCache;
 import baywright.money.JobTerms;
 import baywright.money.Ledger;
 import baywright.money.Offer;
@@ -45,15 +46,25 @@ public final class Site {
     }
 
     /**
+     * Opens a workspace and loads its stage scripts without a cache.
+     *
+     * @see #open(Path, Clock, ScriptCache)
+     */
+    public static Site open(Path folder, Clock clock) {
+        return open(folder, clock, ScriptCache.none());
+    }
+
+    /**
      * Opens a workspace and loads its stage scripts. A job with errors of its own spoils no other.
      *
      * @param clock tells the time of a quote, and when work begins on a job without a time of arrival
+     * @param cache where scripts are kept between runs
      * @throws SiteTrouble when shop, price list, shapes or a script have an error
      * @throws baywright.workspace.WorkspaceException when there is no such folder or it cannot be read
      */
-    public static Site open(Path folder, Clock clock) {
+    public static Site open(Path folder, Clock clock, ScriptCache cache) {
         Workspace workspace = Workspace.open(folder);
-        LibraryFolder.Loaded loaded = LibraryFolder.of(workspace).load();
+        LibraryFolder.Loaded loaded = LibraryFolder.of(workspace).load(cache);
         loaded.refuseErrors(workspace.root());
         return new Site(workspace, workspace.shop().orElseThrow(), loaded.library(), loaded.problems(), clock);
     }

@@ -1,0 +1,38 @@
+package baywright.library;
+
+import baywright.script.Evaluator;
+import baywright.script.Names;
+import baywright.script.Problems;
+import baywright.script.Scope;
+import baywright.script.Script;
+import java.util.List;
+
+/**
+ * What one file declares.
+ *
+ * @param script   the file as it was read
+ * @param block    its declarations
+ * @param problems what is wrong with them, and with its text
+ * @param broken   whether a part of its text could not be read
+ */
+record FileDraft(Script script, FileBlock block, Problems problems, boolean broken) {
+
+    static FileDraft of(Script script) {
+        Problems problems = new Problems();
+        problems.addAll(script.problems());
+        boolean broken = problems.errors() > 0;
+        FileBlock block = new FileBlock(problems);
+        new Evaluator(StageLanguage.VOCABULARY, problems, Names.NONE, true)
+                .start(script.body(), Scope.outermost(), block);
+        return new FileDraft(script, block, problems, broken);
+    }
+
+    /** A file that declares nothing. */
+    static FileDraft nothing(String file) {
+        return of(new Script(file, List.of(), List.of()));
+    }
+
+    String file() {
+        return script.file();
+    }
+}

@@ -1,0 +1,156 @@
+package baywright.library;
+
+import baywright.library.LibraryLoader.Loaded;
+import baywright.script.DamagedData;
+import baywright.script.Place;
+import baywright.script.Problem;
+import baywright.script.Problems;
+import baywright.script.Script;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** What is kept of one library between runs, held against the texts of this run. */
+final class KeptLibrary {
+
+    private final Optional<CacheFile> file;
+    private final Map<String, String> texts;
+    private final List<Item> items;
+    private final String inputs;
+    private final String build;
+    private final LazyStages lazy = new LazyStages();
+    private final Optional<LibraryImage> image;
+    private final List<String> notes = new ArrayList<>();
+    private final AtomicInteger used = new AtomicInteger();
+
+    KeptLibrary(Optional<CacheFile> file, Map<String, String> texts, List<Item> items) {
+        this.file = file;
+        this.texts = texts;
+        this.items = items;
+        this.inputs = Hashes.of(texts, items);
+        this.build = file.isPresent() ? BuildMark.here() : "";
+        this.image = file.flatMap(this::read);
+    }
+
+    private Optional<LibraryImage> read(CacheFile from) {
+        CacheFile.Found found = from.read();
+        found.note().ifPresent(this::note);
+        if (found.bytes().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LibraryImage.read(found.bytes().get(), build, lazy));
+        } catch (DamagedData e) {
+            note(e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private void note(String why) {
+        notes.add(file.orElseThrow().path() + ": what was kept of this library is not used: " + why);
+    }
+
+    /** Hash of everything that the library is made of. */
+    String inputs() {
+        return inputs;
+    }
+
+    List<String> notes() {
+        return List.copyOf(notes);
+    }
+
+    /** The library as it was kept, if it was made of just these texts. */
+    Optional<Loaded> whole() {
+        return image.filter(i -> i.inputs().equals(inputs))
+                .filter(i -> i.scripts().keySet().equals(texts.keySet()))
+                .map(this::library);
+    }
+
+    private Loaded library(LibraryImage from) {
+        Declared<State> states = new Declared<>("state");
+        Declared<Surface> surfaces = new Declared<>("surface");
+        Declared<Family> families = new Declared<>("family");
+        Declared<Fact> facts = new Declared<>("fact");
+        Declared<JobFactor> factors = new Declared<>("factor");
+        Declared<Item> stock = new Declared<>("item");
+        Problems told = new Problems();
+        items.forEach(i -> stock.add(i, Item::id, i2 -> Place.ofFile("items.json"), told));
+        lazy.ready(this::draft, List.of());
+        for (String name : texts.keySet()) {
+            if (from.scripts().get(name).isOnlyWork()) {
+                continue;
+            }
+            FileBlock block = lazy.file(name).block();
+            block.states().forEach(s -> states.add(s.state(), State::id, State::place, told));
+            block.surfaces().forEach(s -> surfaces.add(s, Surface::id, Surface::place, told));
+            block.families().forEach(f -> families.add(f, Family::id, Family::place, told));
+            block.facts().forEach(f -> facts.add(f, Fact::id, Fact::place, told));
+            block.factors().forEach(f -> factors.add(f.factor(), JobFactor::id, JobFactor::place, told));
+        }
+        lazy.ready(this::draft, LibraryLoader.withSize(facts));
+        Library library = Library.of(
+                states.all(),
+                surfaces.all(),
+                families.all(),
+                facts.all(),
+                factors.all(),
+                stock.all(),
+                from.stages(),
+                inputs);
+        return new Loaded(library, from.problems(), List.of());
+    }
+
+    private FileDraft draft(String name) {
+        KeptScript kept = image.orElseThrow().scripts().get(name);
+        return kept == null ? FileDraft.nothing(name) : FileDraft.of(kept.script(texts.get(name)));
+    }
+
+    /** A file's script as it was kept, if it was read from the same text. */
+    Optional<Script> script(String name) {
+        KeptScript kept = image.map(i -> i.scripts().get(name)).orElse(null);
+        if (kept == null || !kept.textHash().equals(Hashes.of(texts.get(name)))) {
+            return Optional.empty();
+        }
+        try {
+            Script script = kept.script();
+            used.incrementAndGet();
+            return Optional.of(script);
+        } catch (DamagedData e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Keeps a library for the next run, in place of what was kept before. */
+    void keep(List<FileDraft> files, List<Problem> problems, List<Stage> stages) {
+        if (file.isEmpty()) {
+            return;
+        }
+        if (image.isPresent()) {
+            note("the scripts or prices have changed; " + (files.size() - used.get()) + " of " + files.size()
+                    + " scripts were read again");
+        }
+        Map<String, KeptScript> scripts = new LinkedHashMap<>();
+        for (FileDraft draft : files) {
+            KeptScript.of(
+                            draft.script(),
+                            Hashes.of(texts.get(draft.file())),
+                            draft.block().isOnlyStages())
+                    .ifPresent(s -> scripts.put(s.file(), s));
+        }
+        LibraryImage made = new LibraryImage(inputs, scripts, problems, stages);
+        try {
+            byte[] bytes = made.bytes(build);
+            LibraryImage.read(bytes, build, new LazyStages());
+            file.get().write(bytes);
+        } catch (DamagedData e) {
+            notes.add("this library is not kept for the next time: " + e.getMessage());
+        } catch (IOException e) {
+            notes.add(file.get().path() + ": this library is not kept for the next time: "
+                    + (e.getMessage() == null ? "the file cannot be written" : e.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,296 @@
+package baywright.library;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import baywright.library.LibraryLoader.Loaded;
+import baywright.script.DamagedData;
+import baywright.script.PlainReader;
+import baywright.script.PlainWriter;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A library comes out the same with any cache; a cache that cannot be trusted is left alone and written again. */
+class ScriptCacheTest {
+
+    private static final List<Item> ITEMS = List.of(Libraries.IRON_REMOVER, Libraries.CLAY);
+
+    @TempDir
+    private Path temp;
+
+    private Path scripts;
+    private Path kept;
+    private Loaded without;
+
+    @BeforeEach
+    void writeScripts() throws IOException {
+        scripts = Files.createDirectories(temp.resolve("stages"));
+        kept = temp.resolve("cache").resolve("scripts");
+        Files.writeString(scripts.resolve("base.groovy"), Libraries.BASE);
+        Files.writeString(scripts.resolve("iron.groovy"), LibraryLoaderTest.IRON_REMOVAL);
+        Files.writeString(scripts.resolve("warned.groovy"), Libraries.stage("after { sets 'wahsed' }"));
+        Files.writeString(scripts.resolve("broken.groovy"), "stage('broken') { title 'x' ((( }");
+        without = LibraryLoader.load(scripts, ITEMS);
+        assertThat(without.problems()).isNotEmpty();
+    }
+
+    private Loaded load() throws IOException {
+        return LibraryLoader.load(scripts, ITEMS, ScriptCache.in(kept));
+    }
+
+    private Path file() {
+        return ScriptCache.in(kept).fileOf(scripts).orElseThrow().path();
+    }
+
+    private void same(Loaded loaded) {
+        SameLibrary.check(loaded, without);
+    }
+
+    private void isRefusedAndMended(String why) throws IOException {
+        Loaded loaded = load();
+        same(loaded);
+        assertThat(loaded.notes()).containsExactly(file() + ": what was kept of this library is not used: " + why);
+        Loaded again = load();
+        same(again);
+        assertThat(again.notes()).isEmpty();
+    }
+
+    @Test
+    void theSecondLoadIsThatOfTheCache() throws IOException {
+        same(load());
+        byte[] first = Files.readAllBytes(file());
+        Loaded second = load();
+        same(second);
+        assertThat(second.notes()).isEmpty();
+        assertThat(Files.readAllBytes(file())).isEqualTo(first);
+    }
+
+    @Test
+    void onlyTheOwnerMayReadOrWriteIt() throws IOException {
+        assumePosix();
+        load();
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(kept)))
+                .isEqualTo("rwx------");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file())))
+                .isEqualTo("rw-------");
+        try (Stream<Path> all = Files.list(kept)) {
+            assertThat(all).containsExactly(file());
+        }
+    }
+
+    @Test
+    void anyChangedByteIsNoticed() throws IOException {
+        load();
+        byte[] good = Files.readAllBytes(file());
+        Random random = new Random(20_261_125);
+        for (int i = 0; i < good.length; i++) {
+            byte[] bad = good.clone();
+            bad[i] ^= (byte) (1 << random.nextInt(8));
+            assertThatThrownBy(() -> LibraryImage.read(bad, BuildMark.here(), new LazyStages()))
+                    .isInstanceOf(DamagedData.class);
+        }
+        good[good.length / 2] ^= 1;
+        Files.write(file(), good);
+        isRefusedAndMended("it is damaged");
+    }
+
+    @Test
+    void aCutFileIsNoticed() throws IOException {
+        load();
+        byte[] good = Files.readAllBytes(file());
+        for (int length : new int[] {0, 15, 16, good.length - 1}) {
+            Files.write(file(), Arrays.copyOf(good, length));
+            isRefusedAndMended(length < 16 ? "it is no library kept by this program" : "it is damaged");
+        }
+    }
+
+    @Test
+    void aFileOfAnotherProgramIsLeftOut() throws IOException {
+        load();
+        Files.writeString(file(), "something else that is long enough to be looked at");
+        isRefusedAndMended("it is no library kept by this program");
+    }
+
+    @Test
+    void aFileOfAnotherFormIsLeftOut() throws IOException {
+        load();
+        byte[] bytes = Files.readAllBytes(file());
+        bytes[9]++;
+        Files.write(file(), bytes);
+        isRefusedAndMended("it is of another form");
+    }
+
+    @Test
+    void aFileOfAnotherBuildIsLeftOut() throws IOException, DamagedData {
+        load();
+        LibraryImage image = LibraryImage.read(Files.readAllBytes(file()), BuildMark.here(), new LazyStages());
+        Files.write(file(), image.bytes("another build"));
+        isRefusedAndMended("another version of the program kept it");
+    }
+
+    @Test
+    void changedTextsAreReadAgainAndOnlyThose() throws IOException {
+        load();
+        Files.writeString(scripts.resolve("warned.groovy"), Libraries.stage("after { sets 'washed' }"));
+        Files.writeString(scripts.resolve("more.groovy"), "surface 'wheel', means: 'rims'");
+        Files.delete(scripts.resolve("broken.groovy"));
+        without = LibraryLoader.load(scripts, ITEMS);
+        isRefusedAndMended("the scripts or prices have changed; 2 of 4 scripts were read again");
+    }
+
+    @Test
+    void changedPricesAreSeen() throws IOException {
+        load();
+        Loaded dearer = LibraryLoader.load(scripts, List.of(Libraries.CLAY), ScriptCache.in(kept));
+        SameLibrary.check(dearer, LibraryLoader.load(scripts, List.of(Libraries.CLAY)));
+        assertThat(dearer.problems()).isNotEqualTo(without.problems());
+    }
+
+    @Test
+    void aFileThatOthersMayWriteToIsLeftOut() throws IOException {
+        assumePosix();
+        load();
+        Files.setPosixFilePermissions(file(), PosixFilePermissions.fromString("rw----rw-"));
+        isRefusedAndMended("others may write to it");
+    }
+
+    @Test
+    void aFolderThatOthersMayWriteToIsLeftOutAndClosed() throws IOException {
+        assumePosix();
+        load();
+        Files.setPosixFilePermissions(kept, PosixFilePermissions.fromString("rwxrwxrwx"));
+        isRefusedAndMended("others may write to its folder");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(kept)))
+                .isEqualTo("rwx------");
+    }
+
+    @Test
+    void aLinkIsNotFollowed() throws IOException {
+        assumePosix();
+        load();
+        Path elsewhere = temp.resolve("elsewhere");
+        Files.move(file(), elsewhere);
+        byte[] there = Files.readAllBytes(elsewhere);
+        Files.createSymbolicLink(file(), elsewhere);
+        isRefusedAndMended("it is a link or no plain file");
+        assertThat(Files.readAllBytes(elsewhere)).isEqualTo(there);
+        assertThat(Files.isSymbolicLink(file())).isFalse();
+    }
+
+    @Test
+    void aFolderThatIsALinkIsNotUsed() throws IOException {
+        assumePosix();
+        load();
+        Path elsewhere = temp.resolve("elsewhere");
+        Files.move(kept, elsewhere);
+        Files.createSymbolicLink(kept, elsewhere);
+        Loaded loaded = load();
+        same(loaded);
+        assertThat(loaded.notes())
+                .containsExactly(
+                        file() + ": what was kept of this library is not used: its folder is a link or no plain folder",
+                        file()
+                                + ": this library is not kept for the next time: its folder is a link or no plain folder");
+    }
+
+    @Test
+    void aFolderInThePlaceOfTheFileIsSaid() throws IOException {
+        Files.createDirectories(file().resolve("inner"));
+        assumePosix();
+        Files.setPosixFilePermissions(kept, PosixFilePermissions.fromString("rwx------"));
+        Loaded loaded = load();
+        same(loaded);
+        assertThat(loaded.notes()).hasSize(2).allMatch(n -> n.startsWith(file() + ": "));
+    }
+
+    @Test
+    void aForgedTreeIsReadAgainFromItsText() throws IOException, DamagedData {
+        load();
+        LibraryImage image = LibraryImage.read(Files.readAllBytes(file()), BuildMark.here(), new LazyStages());
+        PlainWriter forged = new PlainWriter();
+        forged.text("iron.groovy");
+        forged.text(image.scripts().get("iron.groovy").textHash());
+        forged.yes(true);
+        forged.count(0);
+        forged.block(new byte[] {5, 6, 7});
+        Map<String, KeptScript> trees = new HashMap<>(image.scripts());
+        trees.put("iron.groovy", KeptScript.read(new PlainReader(forged.bytes())));
+        LibraryImage other = new LibraryImage(image.inputs(), trees, image.problems(), image.stages());
+        Files.write(file(), other.bytes(BuildMark.here()));
+        same(load());
+    }
+
+    @Test
+    void onlyTheLibrariesUsedLastStay() throws IOException {
+        for (int i = 0; i < 25; i++) {
+            Path one = Files.createDirectories(temp.resolve("library-" + i));
+            Files.writeString(one.resolve("a.groovy"), "surface 'paint', means: 'paint'");
+            LibraryLoader.load(one, List.of(), ScriptCache.in(kept));
+        }
+        try (Stream<Path> all = Files.list(kept)) {
+            assertThat(all.count()).isLessThanOrEqualTo(21);
+        }
+    }
+
+    @Test
+    void everySystemHasItsPlace() {
+        Path home = temp.toAbsolutePath();
+        String own = home.toString();
+        assertThat(ScriptCache.userFolder(Map.of(), "Linux", own)).contains(home.resolve(".cache/baywright/scripts"));
+        assertThat(ScriptCache.userFolder(Map.of("XDG_CACHE_HOME", own), "Linux", "/elsewhere"))
+                .contains(home.resolve("baywright/scripts"));
+        assertThat(ScriptCache.userFolder(Map.of("XDG_CACHE_HOME", "relative"), "Linux", own))
+                .contains(home.resolve(".cache/baywright/scripts"));
+        assertThat(ScriptCache.userFolder(Map.of(), "Mac OS X", own))
+                .contains(home.resolve("Library/Caches/baywright/scripts"));
+        assertThat(ScriptCache.userFolder(Map.of("LOCALAPPDATA", own), "Windows 11", ""))
+                .contains(home.resolve("Baywright/scripts"));
+        assertThat(ScriptCache.userFolder(Map.of(), "Windows 11", "")).isEqualTo(Optional.empty());
+        assertThat(ScriptCache.userFolder(Map.of(), "Linux", "")).isEqualTo(Optional.empty());
+    }
+
+    @Test
+    void aKeptLibraryIsLoadedWithoutAnyClassOfGroovy() throws IOException, InterruptedException {
+        load();
+        Path log = temp.resolve("classes.log");
+        Process child = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xlog:class+load:file=" + log + "::filecount=0",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        CachedLoadChild.class.getName(),
+                        scripts.toString(),
+                        kept.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(new File(temp.toFile(), "out"))
+                .start();
+        assertThat(child.waitFor(120, TimeUnit.SECONDS)).isTrue();
+        assertThat(Files.readString(temp.resolve("out"))).isEqualTo("stages 2, notes []\n");
+        String classes = Files.readString(log);
+        assertThat(classes).contains("baywright.library.LibraryImage");
+        assertThat(classes)
+                .doesNotContain(" groovy")
+                .doesNotContain("org.codehaus.groovy")
+                .doesNotContain("org.apache.groovy");
+    }
+
+    private static void assumePosix() {
+        assumeThat(FileSystems.getDefault().supportedFileAttributeViews()).contains("posix");
+    }
+}
