@@ -71,6 +71,7 @@ final class AfterBlock extends Blocks {
                     after,
                     reach,
                     unless,
+                    call.given("unless").orElse(state).place(),
                     origin(call, state)));
         }
     }

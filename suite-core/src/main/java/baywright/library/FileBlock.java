@@ -15,6 +15,7 @@ import baywright.script.Type;
 import baywright.script.Type.Use;
 import baywright.script.Value;
 import baywright.script.Vocabulary.Section;
+import baywright.script.Word;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,18 +84,43 @@ final class FileBlock extends Blocks {
                             .opens("factor")
                             .means("makes hands-on times larger or smaller by a surveyed fact")
                             .example("factor('hardness') { reads 'hardness'; value 'hard', 1.3 }"),
+                    word("constant")
+                            .takes(
+                                    "name",
+                                    Type.ID
+                                            .called("a name", "names", "'bench-rate'")
+                                            .naming("constant", Use.DECLARES))
+                            .takes("value", Type.ANY.called("a value", "values", "3.min"))
+                            .means("a value that all stages may read: by its name where that has no hyphen, else by"
+                                    + " constant('…')")
+                            .example("constant 'bench-rate', 3.min")
+                            .since("1.1"),
                     word("stage")
                             .takes(
                                     "id",
                                     Type.ID
                                             .called("an id", "ids", "'iron-removal'")
                                             .naming("stage", Use.DECLARES))
+                            .named(
+                                    "like",
+                                    Type.ID
+                                            .called("a stage", "stages", "'iron-removal'")
+                                            .naming("stage"))
                             .opens("stage")
-                            .means("one kind of work")
+                            .means(
+                                    "one kind of work. With 'like:' it has everything from another stage that it does not"
+                                            + " say itself, but for revision and examples: a word that stands in it takes the"
+                                            + " place of the other's, and what stands in 'adds' comes on top")
                             .example("stage('iron-removal') { title 'Iron fallout removal' }")));
 
     /** A stage that was met: its block with the locals that it sees. */
-    record Met(String id, Place place, Node.Block block, baywright.script.Scope scope) {}
+    record Met(String id, Optional<Value> like, Place place, Node.Block block, baywright.script.Scope scope) {
+
+        /** Id of the stage that it is like; empty when it is like none. */
+        String likeId() {
+            return like.map(v -> (String) v.raw()).orElse("");
+        }
+    }
 
     /** A state with the places of the states that it names. */
     record StateDraft(State state, List<Value> named) {}
@@ -105,6 +131,8 @@ final class FileBlock extends Blocks {
     private final List<Family> families = new ArrayList<>();
     private final List<Fact> facts = new ArrayList<>();
     private final List<FactorBlock.Draft> factors = new ArrayList<>();
+    private final List<Constant> constants = new ArrayList<>();
+    private final List<Met> nameless = new ArrayList<>();
     private final List<Met> stages = new ArrayList<>();
 
     FileBlock(Problems problems) {
@@ -114,14 +142,16 @@ final class FileBlock extends Blocks {
 
     @Override
     public void accept(Call call) {
-        String id = call.text("id");
-        Place place = call.value("id").place();
+        String param = call.word().name().equals("constant") ? "name" : "id";
+        String id = call.text(param);
+        Place place = call.value(param).place();
         switch (call.word().name()) {
             case "state" -> state(call, id, place);
             case "surface" -> surfaces.add(new Surface(id, call.text("means"), place));
             case "family" -> family(call, id, place);
             case "fact" -> fact(call, id, place);
             case "factor" -> factor(call, id, place);
+            case "constant" -> constant(call, id, place);
             default -> stage(call, id, place);
         }
     }
@@ -205,17 +235,44 @@ final class FileBlock extends Blocks {
         }
     }
 
+    /** A stage with a wrong first line is read all the same, to find what else is wrong with it. */
+    @Override
+    public boolean seesTo(Word word, Place place, Node.Block block, baywright.script.Scope scope) {
+        if (!word.name().equals("stage")) {
+            return false;
+        }
+        nameless.add(new Met("", Optional.empty(), place, block, scope));
+        return true;
+    }
+
+    private void constant(Call call, String name, Place place) {
+        if (call.isConditional()) {
+            call.error(call.place(), "conditional", "a constant cannot stand in an if, a switch or a loop");
+            return;
+        }
+        constants.add(new Constant(name, call.value("value"), place));
+    }
+
     private void stage(Call call, String id, Place place) {
         if (call.isConditional()) {
             call.error(call.place(), "conditional", "a stage cannot stand in an if, a switch or a loop");
             return;
         }
-        stages.add(new Met(id, place, call.block().orElseThrow(), call.scope()));
+        stages.add(new Met(id, call.given("like"), place, call.block().orElseThrow(), call.scope()));
     }
 
     /** Whether it declares stages and nothing that other files refer to. */
     boolean isOnlyStages() {
-        return states.isEmpty() && surfaces.isEmpty() && families.isEmpty() && facts.isEmpty() && factors.isEmpty();
+        return states.isEmpty()
+                && surfaces.isEmpty()
+                && families.isEmpty()
+                && facts.isEmpty()
+                && factors.isEmpty()
+                && constants.isEmpty();
+    }
+
+    List<Constant> constants() {
+        return constants;
     }
 
     List<StateDraft> states() {
@@ -236,6 +293,11 @@ final class FileBlock extends Blocks {
 
     List<FactorBlock.Draft> factors() {
         return factors;
+    }
+
+    /** Stages whose first line is wrong. */
+    List<Met> nameless() {
+        return nameless;
     }
 
     List<Met> stages() {

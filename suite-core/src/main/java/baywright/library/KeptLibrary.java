@@ -76,10 +76,11 @@ final class KeptLibrary {
         Declared<Family> families = new Declared<>("family");
         Declared<Fact> facts = new Declared<>("fact");
         Declared<JobFactor> factors = new Declared<>("factor");
+        Declared<Constant> constants = new Declared<>("constant");
         Declared<Item> stock = new Declared<>("item");
         Problems told = new Problems();
         items.forEach(i -> stock.add(i, Item::id, i2 -> Place.ofFile("items.json"), told));
-        lazy.ready(this::draft, List.of());
+        lazy.ready(this::draft, new Surroundings(List.of(), constants));
         for (String name : texts.keySet()) {
             if (from.scripts().get(name).isOnlyWork()) {
                 continue;
@@ -89,9 +90,10 @@ final class KeptLibrary {
             block.surfaces().forEach(s -> surfaces.add(s, Surface::id, Surface::place, told));
             block.families().forEach(f -> families.add(f, Family::id, Family::place, told));
             block.facts().forEach(f -> facts.add(f, Fact::id, Fact::place, told));
+            block.constants().forEach(c -> constants.add(c, Constant::id, Constant::place, told));
             block.factors().forEach(f -> factors.add(f.factor(), JobFactor::id, JobFactor::place, told));
         }
-        lazy.ready(this::draft, LibraryLoader.withSize(facts));
+        lazy.ready(this::draft, new Surroundings(LibraryLoader.withSize(facts), constants));
         Library library = Library.of(
                 states.all(),
                 surfaces.all(),

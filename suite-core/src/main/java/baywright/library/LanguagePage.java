@@ -3,6 +3,7 @@ package baywright.library;
 import baywright.quantity.Unit;
 import baywright.script.Functions;
 import baywright.script.Param;
+import baywright.script.Vocabulary;
 import baywright.script.Vocabulary.Section;
 import baywright.script.Word;
 import java.io.IOException;
@@ -15,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The reference page of the stage language, made from the declarations of its words. */
 public final class LanguagePage {
@@ -30,6 +32,7 @@ public final class LanguagePage {
         made.values();
         StageLanguage.VOCABULARY.sections().forEach(made::section);
         made.functions();
+        made.retired(StageLanguage.VOCABULARY);
         made.absent();
         return made.page.toString();
     }
@@ -91,6 +94,10 @@ public final class LanguagePage {
         line(
                 "- Arithmetic `+ - * / % **` on numbers, and where it makes sense on amounts; it is decimal and exact to 34"
                         + " digits. `==` `!=` `<` `<=` `>` `>=` `in`, `&&` `||` `!`, `a ? b : c`, `a ?: b`.");
+        line(
+                "- `def half = { x -> x / 2 }` names a helper; `half(3.min)` works it out. It sees the locals around it, has"
+                        + " a value only when it is called, and never calls itself, not even by way of another helper. Without an"
+                        + " arrow its one value is called `it`.");
         line(
                 "- `def name = value` names a value once. `if (…) { } else { }`, `switch` with a `break` after every case, and"
                         + " `for (x in list) { }` may stand around words.");
@@ -171,6 +178,37 @@ public final class LanguagePage {
             line("| " + info.of() + " | `" + info.example() + "` | " + info.means() + " |");
         }
         line("");
+    }
+
+    /** The part of the page on words that are on their way out. */
+    static String retiredWords(Vocabulary vocabulary) {
+        LanguagePage made = new LanguagePage();
+        made.retired(vocabulary);
+        return made.page.toString();
+    }
+
+    private void retired(Vocabulary vocabulary) {
+        line("## Words on their way out");
+        line("");
+        List<Word> out = Stream.concat(
+                        vocabulary.sections().stream().flatMap(s -> s.words().stream()),
+                        vocabulary.functions().stream())
+                .filter(w -> w.retired().isPresent())
+                .toList();
+        line(
+                "A word retires in steps: a version of the language warns where it stands and names the word to write instead,"
+                        + " the word is listed here, and a later version no longer knows it."
+                        + (out.isEmpty() ? " At present no word is on its way out." : ""));
+        line("");
+        if (!out.isEmpty()) {
+            line("| instead of | write | warned of since |");
+            line("| --- | --- | --- |");
+            for (Word word : out) {
+                Word.Retired retired = word.retired().orElseThrow();
+                line("| `" + word.name() + "` | `" + retired.instead() + "` | " + retired.since() + " |");
+            }
+            line("");
+        }
     }
 
     private void absent() {

@@ -5,6 +5,7 @@ import baywright.script.Problem;
 import baywright.script.Problem.Severity;
 import baywright.script.ScriptFault;
 import baywright.script.Value;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,14 +15,17 @@ import java.util.function.Function;
 /** Reads the scripts of a kept library once somebody asks a stage for its terms. */
 final class LazyStages {
 
+    private static final int DEEPEST = 8;
+
     private final Map<String, FileDraft> drafts = new ConcurrentHashMap<>();
     private volatile Function<String, FileDraft> files = f -> FileDraft.nothing(f);
-    private volatile List<Fact> facts = List.of();
+    private final Map<String, String> fileOf = new ConcurrentHashMap<>();
+    private volatile Surroundings around = new Surroundings(List.of(), new Declared<>("constant"));
 
-    /** Learns where files come from and which facts the library knows. */
-    void ready(Function<String, FileDraft> from, List<Fact> known) {
+    /** Learns where files come from and what all stages may read. */
+    void ready(Function<String, FileDraft> from, Surroundings known) {
         this.files = from;
-        this.facts = List.copyOf(known);
+        this.around = known;
     }
 
     /** What a file declares. */
@@ -31,18 +35,31 @@ final class LazyStages {
 
     /** Where a stage's terms will come from. */
     Stage.TermsSource terms(String id, String file, List<Input> inputs) {
-        return new Source(id, file, inputs);
+        fileOf.put(id, file);
+        return new Source(id, inputs);
+    }
+
+    /** A stage as it stands in its file. */
+    private FileBlock.Met met(String id) {
+        return Optional.ofNullable(fileOf.get(id))
+                .flatMap(f -> file(f).block().stages().stream()
+                        .filter(m -> m.id().equals(id))
+                        .findFirst())
+                .orElseThrow(() -> new ScriptFault(List.of(new Problem(
+                        Place.ofFile(fileOf.getOrDefault(id, "")),
+                        Severity.ERROR,
+                        "file",
+                        "stage '" + id + "' is no longer there; load the library again",
+                        "stage"))));
     }
 
     private final class Source implements Stage.TermsSource {
         private final String id;
-        private final String file;
         private final List<Input> inputs;
         private volatile ScriptTerms script;
 
-        Source(String id, String file, List<Input> inputs) {
+        Source(String id, List<Input> inputs) {
             this.id = id;
-            this.file = file;
             this.inputs = List.copyOf(inputs);
         }
 
@@ -55,16 +72,13 @@ final class LazyStages {
         }
 
         private ScriptTerms read() {
-            Optional<FileBlock.Met> met = file(file).block().stages().stream()
-                    .filter(m -> m.id().equals(id))
-                    .findFirst();
-            return met.map(m -> new ScriptTerms(m.block().body(), m.scope(), inputs, facts))
-                    .orElseThrow(() -> new ScriptFault(List.of(new Problem(
-                            Place.ofFile(file),
-                            Severity.ERROR,
-                            "file",
-                            "stage '" + id + "' is no longer in this file; load the library again",
-                            "stage"))));
+            List<FileBlock.Met> line = new ArrayList<>();
+            for (String at = id;
+                    !at.isEmpty() && line.size() < DEEPEST;
+                    at = line.get(0).likeId()) {
+                line.add(0, met(at));
+            }
+            return new ScriptTerms(new Lineage(line), inputs, around);
         }
     }
 }

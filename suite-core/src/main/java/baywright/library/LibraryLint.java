@@ -134,7 +134,7 @@ final class LibraryLint {
             families.require(stage.family(), draft.familyPlace(), problems, "family");
         }
         draft.variants().forEach(t -> terms(t, problems));
-        stage.examples().forEach(e -> example(e, problems));
+        draft.examples().forEach(e -> example(e, problems));
     }
 
     private void terms(StageTerms terms, Problems problems) {
@@ -156,7 +156,7 @@ final class LibraryLint {
         Place place = effect.origin().place();
         states.require(effect.state(), place, problems, effect.sets() ? "sets" : "clears");
         if (!effect.unless().isEmpty()) {
-            states.require(effect.unless(), place, problems, "clears");
+            states.require(effect.unless(), effect.unlessPlace(), problems, "clears");
         }
         if (!states.has(effect.state())) {
             return;
@@ -217,16 +217,16 @@ final class LibraryLint {
         }
     }
 
-    private void example(Example example, Problems problems) {
-        example.sets().forEach(id -> states.require(id, example.place(), problems, "example"));
-        example.clears().forEach(id -> states.require(id, example.place(), problems, "example"));
-        example.uses().forEach((id, amount) -> {
-            items.require(id, example.place(), problems, "example");
+    private void example(ExampleDraft draft, Problems problems) {
+        draft.states().forEach(v -> states.require((String) v.raw(), v.place(), problems, "example"));
+        draft.example().uses().forEach((id, amount) -> {
+            Place place = draft.items().get(id).place();
+            items.require(id, place, problems, "example");
             if (items.has(id)) {
-                unit(items.get(id), amount, example.place(), problems);
+                unit(items.get(id), amount, place, problems);
             }
         });
-        example.given().forEach((id, value) -> {
+        draft.example().given().forEach((id, value) -> {
             facts.require(id, value.place(), problems, "example");
             if (facts.has(id) && InputValues.fit(facts.get(id), value).isEmpty()) {
                 Fact fact = facts.get(id);

@@ -9,6 +9,7 @@ import baywright.script.ScriptParser;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -112,6 +113,8 @@ public final class LibraryLoader {
         Declared<Fact> facts = new Declared<>("fact");
         Declared<JobFactor> factors = new Declared<>("factor");
         Declared<FileBlock.Met> met = new Declared<>("stage");
+        Declared<Constant> constants = new Declared<>("constant");
+        Map<String, Problems> problemsOf = new HashMap<>();
         Declared<Item> stock = new Declared<>("item");
         Problems ignored = new Problems();
         items.forEach(i -> stock.add(i, Item::id, i2 -> Place.ofFile("items.json"), ignored));
@@ -124,7 +127,9 @@ public final class LibraryLoader {
             block.families().forEach(f -> families.add(f, Family::id, Family::place, problems));
             block.facts().forEach(f -> facts.add(f, Fact::id, Fact::place, problems));
             block.factors().forEach(f -> factors.add(f.factor(), JobFactor::id, JobFactor::place, problems));
+            block.constants().forEach(c -> constants.add(c, Constant::id, Constant::place, problems));
             for (FileBlock.Met one : block.stages()) {
+                problemsOf.putIfAbsent(one.id(), problems);
                 boolean first = !met.has(one.id());
                 met.add(one, FileBlock.Met::id, FileBlock.Met::place, problems);
                 if (first && file.broken()) {
@@ -132,27 +137,39 @@ public final class LibraryLoader {
                 }
             }
         }
-        List<Fact> known = withSize(facts);
+        Surroundings around = new Surroundings(withSize(facts), constants);
+        Inheritance inheritance = new Inheritance(met, problemsOf);
         List<StageDraft> stages = inParallel(
                 workers,
-                met.all().stream()
-                        .<Callable<StageDraft>>map(m -> () -> StageDraft.read(m, known, !broken.contains(m.id())))
+                inheritance.lines().stream()
+                        .<Callable<StageDraft>>map(l -> () -> StageDraft.read(
+                                l, around, !broken.contains(l.own().id())))
                         .toList());
+        List<StageDraft> nameless = inParallel(
+                workers,
+                files.stream()
+                        .flatMap(f -> f.block().nameless().stream())
+                        .<Callable<StageDraft>>map(m -> () -> StageDraft.read(new Lineage(m), around, false))
+                        .toList());
+        files.forEach(around::noteUnused);
         Set<String> ids = new LinkedHashSet<>(met.ids());
         LibraryLint lint = new LibraryLint(states, surfaces, families, facts, stock, ids);
         for (FileDraft file : files) {
             file.block().states().forEach(s -> lint.state(s, file.problems()));
             file.block().factors().forEach(f -> lint.factor(f, file.problems()));
         }
-        stages.forEach(lint::stage);
-        new Reachability(states, stages).judge();
+        List<StageDraft> all = Stream.concat(stages.stream(), nameless.stream()).toList();
+        all.forEach(lint::stage);
+        new Reachability(states, all).judge();
 
+        Map<String, Problems> ofStages = inheritance.settled(stages, broken);
         List<Problem> problems = new ArrayList<>();
         files.forEach(f -> problems.addAll(f.problems().sorted()));
-        stages.forEach(s -> problems.addAll(s.problems().sorted()));
+        nameless.forEach(s -> problems.addAll(s.problems().sorted()));
+        ofStages.values().forEach(p -> problems.addAll(p.sorted()));
         List<Stage> usable = stages.stream()
-                .filter(s -> s.problems().errors() == 0)
                 .map(StageDraft::stage)
+                .filter(s -> ofStages.get(s.id()).errors() == 0)
                 .filter(s -> !broken.contains(s.id()))
                 .toList();
         Library library = Library.of(
@@ -164,9 +181,9 @@ public final class LibraryLoader {
                 stock.all(),
                 usable,
                 kept.inputs());
-        List<Problem> all = problems.stream().distinct().sorted().toList();
-        kept.keep(files, all, usable);
-        return new Loaded(library, all, List.of());
+        List<Problem> told = problems.stream().distinct().sorted().toList();
+        kept.keep(files, told, usable);
+        return new Loaded(library, told, List.of());
     }
 
     /** The facts that a script may ask for. */

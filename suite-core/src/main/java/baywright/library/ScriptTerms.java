@@ -1,11 +1,9 @@
 package baywright.library;
 
 import baywright.script.Evaluator;
-import baywright.script.Node;
 import baywright.script.Problem;
 import baywright.script.Problem.Severity;
 import baywright.script.Problems;
-import baywright.script.Scope;
 import baywright.script.ScriptFault;
 import baywright.script.Value;
 import java.util.ArrayList;
@@ -20,22 +18,20 @@ final class ScriptTerms implements Stage.TermsSource {
     /** Terms with the values that were read for them. */
     private record Known(Map<String, Object> read, StageTerms terms) {}
 
-    private final List<Node> body;
-    private final Scope scope;
+    private final Lineage line;
     private final List<Input> inputs;
-    private final List<Fact> facts;
+    private final Surroundings around;
     private volatile List<Known> known = List.of();
 
-    ScriptTerms(List<Node> body, Scope scope, List<Input> inputs, List<Fact> facts) {
-        this.body = body;
-        this.scope = scope;
+    ScriptTerms(Lineage line, List<Input> inputs, Surroundings around) {
+        this.line = line;
         this.inputs = List.copyOf(inputs);
-        this.facts = List.copyOf(facts);
+        this.around = around;
     }
 
     @Override
     public StageTerms of(Map<String, Value> with, Map<String, Value> surveyed) {
-        StageNames names = new StageNames(inputs, facts, with, surveyed);
+        StageNames names = new StageNames(inputs, around, with, surveyed);
         for (Known one : known) {
             if (agrees(one, names)) {
                 return one.terms();
@@ -72,14 +68,14 @@ final class ScriptTerms implements Stage.TermsSource {
 
     /** Works out the terms without keeping them, and with whatever errors there are. */
     Attempt attempt(Map<String, Value> with, Map<String, Value> surveyed) {
-        return attempt(new StageNames(inputs, facts, with, surveyed));
+        return attempt(new StageNames(inputs, around, with, surveyed));
     }
 
     private Attempt attempt(StageNames names) {
         Problems problems = new Problems();
         TermsBlock block = new TermsBlock();
         Evaluator evaluator = new Evaluator(StageLanguage.VOCABULARY, problems, names, false);
-        evaluator.start(body, scope.inner(), block);
+        line.run(evaluator, block);
         return new Attempt(
                 block.build(evaluator.read()),
                 problems.sorted().stream()

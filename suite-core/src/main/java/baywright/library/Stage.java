@@ -9,6 +9,7 @@ import java.util.Map;
  * One kind of work, defined by a script.
  *
  * @param id       stable kebab-case id
+ * @param like     id of the stage that it has everything from that it does not say itself; empty: none
  * @param title    words for people
  * @param about    a sentence on what it is for; may be empty
  * @param family   id of its family
@@ -21,6 +22,7 @@ import java.util.Map;
  */
 public record Stage(
         String id,
+        String like,
         String title,
         String about,
         String family,
@@ -41,6 +43,21 @@ public record Stage(
          * @param facts surveyed facts by id; missing ones take their usual value
          */
         StageTerms of(Map<String, Value> with, Map<String, Value> facts);
+    }
+
+    /** A stage that is like no other. */
+    public Stage(
+            String id,
+            String title,
+            String about,
+            String family,
+            int revision,
+            List<Input> inputs,
+            List<String> surfaces,
+            List<Example> examples,
+            TermsSource terms,
+            Place place) {
+        this(id, "", title, about, family, revision, inputs, surfaces, examples, terms, place);
     }
 
     public Stage {

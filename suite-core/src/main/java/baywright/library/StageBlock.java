@@ -84,6 +84,12 @@ final class StageBlock extends Blocks {
                             .opens("checks")
                             .means("sentences for the job card")
                             .example("checks { confirm 'No coloured run-off' }"),
+                    word("adds")
+                            .opens("stage")
+                            .means("for a stage that is like another: what stands in these blocks comes on top of the"
+                                    + " other's, while a block outside takes the place of the other's block")
+                            .example("adds { before { needs 'washed' } }")
+                            .since("1.1"),
                     word("example")
                             .takes("name", Type.TEXT.called("a text", "texts", "'clean saloon'"))
                             .needsNamed(
@@ -133,7 +139,7 @@ final class StageBlock extends Blocks {
     private int revision = 1;
     private final Set<String> met = new HashSet<>();
     private final Map<String, Place> surfaces = new LinkedHashMap<>();
-    private final List<Example> examples = new ArrayList<>();
+    private final List<ExampleDraft> examples = new ArrayList<>();
 
     StageBlock(String id, Place place, List<Input> inputs) {
         super(SECTION.name());
@@ -248,7 +254,9 @@ final class StageBlock extends Blocks {
                         v.place(),
                         "wrong-argument",
                         "'drivers:' of 'example' wants a number from 0 for each driver; it is " + v.described()));
-        examples.add(new Example(
+        List<Value> states = new ArrayList<>(call.list("sets"));
+        states.addAll(call.list("clears"));
+        Example example = new Example(
                 call.text("name"),
                 call.text("on"),
                 call.texts("zones"),
@@ -261,7 +269,8 @@ final class StageBlock extends Blocks {
                 between(call, "removes"),
                 call.texts("sets"),
                 call.texts("clears"),
-                call.place()));
+                call.place());
+        examples.add(new ExampleDraft(example, states, call.map("uses")));
     }
 
     private static Optional<Between> between(Call call, String param) {
@@ -285,13 +294,27 @@ final class StageBlock extends Blocks {
         }
     }
 
-    Stage build(Stage.TermsSource source) {
+    Stage build(Stage.TermsSource source, String like) {
         return new Stage(
-                id, title, about, family, revision, inputs, List.copyOf(surfaces.keySet()), examples, source, place);
+                id,
+                like,
+                title,
+                about,
+                family,
+                revision,
+                inputs,
+                List.copyOf(surfaces.keySet()),
+                examples.stream().map(ExampleDraft::example).toList(),
+                source,
+                place);
     }
 
     Map<String, Place> surfacePlaces() {
         return surfaces;
+    }
+
+    List<ExampleDraft> examples() {
+        return List.copyOf(examples);
     }
 
     Place familyPlace() {

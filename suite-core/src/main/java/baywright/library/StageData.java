@@ -27,6 +27,7 @@ final class StageData {
 
     static void write(PlainWriter out, Stage stage) {
         out.text(stage.id());
+        out.text(stage.like());
         out.text(stage.title());
         out.text(stage.about());
         out.text(stage.family());
@@ -46,6 +47,7 @@ final class StageData {
      */
     static Stage read(PlainReader in, LazyStages terms) throws DamagedData {
         String id = id(in);
+        String like = in.text();
         String title = people(in);
         String about = in.text();
         String family = id(in);
@@ -64,6 +66,7 @@ final class StageData {
         Place place = PlainValues.place(in);
         return new Stage(
                 id,
+                like,
                 title,
                 about,
                 family,

@@ -3,8 +3,6 @@ package baywright.library;
 import baywright.library.Fact.Kind;
 import baywright.library.FileBlock.Met;
 import baywright.script.Evaluator;
-import baywright.script.Names;
-import baywright.script.Node;
 import baywright.script.Place;
 import baywright.script.Problem;
 import baywright.script.Problems;
@@ -24,6 +22,7 @@ import java.util.Set;
  * @param variants      its terms with every branch of every condition, then for each end of each input
  * @param surfacePlaces where each surface is listed
  * @param familyPlace   where its family is named
+ * @param examples      its examples
  * @param problems      what is wrong with it
  */
 record StageDraft(
@@ -31,6 +30,7 @@ record StageDraft(
         List<StageTerms> variants,
         Map<String, Place> surfacePlaces,
         Place familyPlace,
+        List<ExampleDraft> examples,
         Problems problems) {
 
     /**
@@ -38,21 +38,27 @@ record StageDraft(
      *
      * @param wholeText whether all of its file could be read; else nothing is noted as missing
      */
-    static StageDraft read(Met met, List<Fact> facts, boolean wholeText) {
+    static StageDraft read(Lineage line, Surroundings around, boolean wholeText) {
+        Met met = line.own();
         Problems problems = new Problems();
-        List<Node> body = met.block().body();
-        List<Input> inputs = inputs(met, problems);
+        List<Input> inputs = inputs(line, around, problems);
         StageBlock block = new StageBlock(met.id(), met.place(), inputs);
-        StageNames usual = new StageNames(inputs, facts, Map.of(), Map.of());
+        StageNames usual = new StageNames(inputs, around, Map.of(), Map.of());
         Evaluator walk = new Evaluator(StageLanguage.VOCABULARY, problems, usual, true);
-        walk.start(body, met.scope().inner(), block);
+        line.run(walk, block);
         if (wholeText) {
             block.judge(problems);
         }
         List<StageTerms> variants = new ArrayList<>(List.of(block.allBranches()));
-        ScriptTerms terms = new ScriptTerms(body, met.scope(), inputs, facts);
-        sweep(terms, inputs, facts, walk.read(), problems, variants);
-        return new StageDraft(block.build(terms), variants, block.surfacePlaces(), block.familyPlace(), problems);
+        ScriptTerms terms = new ScriptTerms(line, inputs, around);
+        sweep(terms, inputs, around.facts(), walk.read(), problems, variants);
+        return new StageDraft(
+                block.build(terms, met.likeId()),
+                variants,
+                block.surfacePlaces(),
+                block.familyPlace(),
+                block.examples(),
+                problems);
     }
 
     /** All needs of all variants, each once. */
@@ -62,18 +68,19 @@ record StageDraft(
         return all;
     }
 
-    private static List<Input> inputs(Met met, Problems problems) {
+    private static List<Input> inputs(Lineage line, Surroundings around, Problems problems) {
         InputsBlock block = new InputsBlock();
-        for (Node node : met.block().body()) {
-            if (node instanceof Node.Call call
-                    && call.receiver().isEmpty()
-                    && call.name().equals("inputs")
-                    && call.block().isPresent()) {
-                new Evaluator(StageLanguage.VOCABULARY, problems, Names.NONE, true)
-                        .start(call.block().get().body(), met.scope().inner(), block);
-            }
+        line.inputs(new Evaluator(StageLanguage.VOCABULARY, problems, around, true), block);
+        List<Input> inputs = block.build();
+        for (Input input : inputs) {
+            around.constant(input.name())
+                    .ifPresent(c -> problems.error(
+                            input.place(),
+                            "duplicate",
+                            "'" + input.name() + "' is already the name of the constant at " + c.place(),
+                            "constant"));
         }
-        return block.build();
+        return inputs;
     }
 
     /** Tries each choice and each end of each input and fact that the script reads, one at a time. */

@@ -10,7 +10,7 @@ import java.util.List;
 public final class StageLanguage {
 
     /** Version of the vocabulary; part of every key under which something made from a script is kept. */
-    public static final String VERSION = "1.0";
+    public static final String VERSION = "1.1";
 
     /** Every word, by the section in which it may stand. */
     public static final Vocabulary VOCABULARY = new Vocabulary(
@@ -30,6 +30,15 @@ public final class StageLanguage {
                     FilmBlock.SECTION,
                     ChecksBlock.SECTION),
             List.of(
+                    word("constant")
+                            .takes(
+                                    "name",
+                                    Type.ID
+                                            .called("a name", "names", "'bench-rate'")
+                                            .naming("constant"))
+                            .means("the value of a constant of the library whose name has a hyphen")
+                            .example("constant('bench-rate')")
+                            .since("1.1"),
                     word("input")
                             .takes(
                                     "name",

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Inputs and surveyed facts of one use, as its script sees them. */
 final class StageNames implements Names {
@@ -16,14 +17,16 @@ final class StageNames implements Names {
     private final Map<String, Value> inputs = new HashMap<>();
     private final Map<String, Value> facts = new HashMap<>();
     private final Map<String, List<String>> choices = new HashMap<>();
+    private final Surroundings around;
 
     /**
      * Takes values over the usual ones.
      *
      * @throws IllegalArgumentException when a value does not fit its input or fact
      */
-    StageNames(List<Input> declared, List<Fact> known, Map<String, Value> with, Map<String, Value> surveyed) {
-        for (Fact fact : known) {
+    StageNames(List<Input> declared, Surroundings around, Map<String, Value> with, Map<String, Value> surveyed) {
+        this.around = around;
+        for (Fact fact : around.facts()) {
             Value given = surveyed.get(fact.id());
             Value value = given == null
                     ? InputValues.usual(fact)
@@ -47,16 +50,22 @@ final class StageNames implements Names {
 
     @Override
     public Optional<Value> value(String name) {
-        return Optional.ofNullable(inputs.get(name));
+        Value input = inputs.get(name);
+        return input != null ? Optional.of(input) : around.value(name);
     }
 
     @Override
     public Set<String> known() {
-        return inputs.keySet();
+        Set<String> all = new TreeSet<>(inputs.keySet());
+        all.addAll(around.known());
+        return all;
     }
 
     @Override
     public Value call(Call function) {
+        if (function.word().name().equals("constant")) {
+            return around.call(function);
+        }
         boolean input = function.word().name().equals("input");
         String param = input ? "name" : "fact";
         Map<String, Value> from = input ? inputs : facts;

@@ -98,9 +98,21 @@ public record StageTerms(
      * @param after  for a state that arrives by itself: how long after the hands-on time; empty: at the end of the step
      * @param reach  how far it goes
      * @param unless zones that hold this state are spared when the effect reaches beyond the step's own; empty: none
+     * @param unlessPlace where that is written; where nothing is, the place of the effect
      */
     public record Effect(
-            String state, boolean sets, Optional<Quantity> after, Reach reach, String unless, Origin origin) {}
+            String state,
+            boolean sets,
+            Optional<Quantity> after,
+            Reach reach,
+            String unless,
+            Place unlessPlace,
+            Origin origin) {
+
+        public Effect(String state, boolean sets, Optional<Quantity> after, Reach reach, String unless, Origin origin) {
+            this(state, sets, after, reach, unless, origin.place(), origin);
+        }
+    }
 
     /**
      * Hands-on minutes of one person for each unit of the driver.

@@ -58,8 +58,8 @@ final class UsesBlock extends Blocks {
                             + "'");
             return;
         }
-        times.ifPresent(
-                t -> uses.add(new Use(call.text("item"), neat.get(), diluted, call.text("per"), t, origin(call))));
+        times.ifPresent(t -> uses.add(new Use(
+                call.text("item"), neat.get(), diluted, call.text("per"), t, origin(call, call.value("item")))));
     }
 
     /** What comes from the pack; empty when the dilution cannot be read. */

@@ -26,6 +26,7 @@ public final class Evaluator {
     private final Set<String> read = new TreeSet<>();
     private final Arguments arguments = new Arguments(this);
     private final Expressions expressions = new Expressions(this);
+    private final Helpers helpers = new Helpers(this);
     private final WordMessages messages;
     private int speculative;
     private int loops;
@@ -147,11 +148,16 @@ public final class Evaluator {
                     "duplicate",
                     "'" + define.name() + "' already has a value at " + scope.placeOf(define.name()));
         }
-        if (names.value(define.name()).isPresent()) {
-            throw Fault.of(define.place(), "duplicate", "'" + define.name() + "' is already the name of an input");
+        Optional<Value> outside = names.value(define.name());
+        if (outside.isPresent()) {
+            String what = outside.get().from().isEmpty() ? "a constant" : "an input";
+            throw Fault.of(define.place(), "duplicate", "'" + define.name() + "' is already the name of " + what);
         }
         try {
-            scope.define(define.name(), expressions.value(define.value(), scope), define.place());
+            Value value = define.value() instanceof Node.Block block
+                    ? helpers.made(define, block, scope)
+                    : expressions.value(define.value(), scope);
+            scope.define(define.name(), value, define.place());
         } catch (Fault fault) {
             scope.defineBroken(define.name(), define.place());
             throw fault;
@@ -296,13 +302,62 @@ public final class Evaluator {
 
     private void word(Node.Call call, Scope scope, Handler handler) {
         Optional<Word> word = vocabulary.section(handler.section()).word(call.name());
+        if (word.isEmpty() && Helpers.called(call, scope).isPresent()) {
+            expressions.value(call, scope);
+            throw Fault.of(
+                    call.place(),
+                    "stray-value",
+                    "the value of '" + call.name() + "' goes nowhere; a word is missing before it");
+        }
         if (word.isEmpty()) {
             throw messages.unknown(call.name(), call.place(), handler.section());
         }
         if (!handler.skips(word.get())) {
             handler.met(word.get());
-            arguments.check(call, word.get(), scope).ifPresent(handler::accept);
+            warnRetired(word.get(), call.place());
+            Optional<Call> checked = arguments.check(call, word.get(), scope);
+            if (checked.isPresent()) {
+                handler.accept(checked.get());
+            } else if (checking
+                    && word.get().opens().isPresent()
+                    && call.block().isPresent()) {
+                inside(call.block().get(), word.get(), scope, handler);
+            }
         }
+    }
+
+    /** Looks at the words in braces whose own word has wrong arguments; nothing of them is kept. */
+    private void inside(Node.Block block, Word word, Scope scope, Handler handler) {
+        if (!handler.seesTo(word, block.place(), block, scope)) {
+            speculate(
+                    () -> run(block.body(), scope.inner(), new Deaf(word.opens().orElseThrow())), Set.of());
+        }
+    }
+
+    /** Takes words without doing anything. */
+    private record Deaf(String section) implements Handler {
+        @Override
+        public void accept(Call call) {
+            call.word().opens().ifPresent(opened -> call.inside(new Deaf(opened)));
+        }
+    }
+
+    void warnRetired(Word word, Place place) {
+        word.retired()
+                .ifPresent(r -> warn(
+                        place,
+                        "retired",
+                        "'" + word.name() + "' is on its way out since version " + r.since()
+                                + " of the language; write '" + r.instead() + "' instead",
+                        r.instead()));
+    }
+
+    Helpers helpers() {
+        return helpers;
+    }
+
+    Value value(Node node, Scope scope) {
+        return expressions.value(node, scope);
     }
 
     Optional<Value> tryValue(Node node, Scope scope) {
@@ -336,8 +391,12 @@ public final class Evaluator {
             }
             return Value.of(true, place);
         }
+        return lastOf(block, inner);
+    }
+
+    Value lastOf(Node.Block block, Scope inner) {
         Value last = Value.of(Value.NOTHING, block.place());
-        for (Node statement : body) {
+        for (Node statement : block.body()) {
             if (statement instanceof Node.Define define) {
                 define(define, inner);
             } else {

@@ -75,6 +75,13 @@ final class Expressions {
             if (Scope.isBroken(local.get())) {
                 throw Fault.silent();
             }
+            if (local.get().raw() instanceof Helper) {
+                throw Fault.of(
+                        name.place(),
+                        "wrong-operand",
+                        "'" + name.name() + "' is a helper and has a value only when it is called: " + name.name()
+                                + "(…)");
+            }
             return local.get().at(name.place());
         }
         Optional<Value> outside = run.names().value(name.name());
@@ -309,10 +316,14 @@ final class Expressions {
     }
 
     private Value function(Node.Call call, Scope scope) {
+        Optional<Helper> helper = Helpers.called(call, scope);
+        if (helper.isPresent()) {
+            return run.helpers().value(call, helper.get(), scope);
+        }
         Optional<Word> word = run.vocabulary().function(call.name());
         if (word.isEmpty()) {
-            List<String> known =
-                    run.vocabulary().functions().stream().map(Word::name).toList();
+            Set<String> known = Helpers.names(scope);
+            run.vocabulary().functions().forEach(w -> known.add(w.name()));
             List<Vocabulary.Section> sections = run.vocabulary().sectionsWith(call.name());
             throw Fault.of(
                     call.place(),
@@ -321,6 +332,7 @@ final class Expressions {
                             ? "there is no function '" + call.name() + "'" + Nearest.hint(call.name(), known)
                             : "'" + call.name() + "' is a word and has no value");
         }
+        run.warnRetired(word.get(), call.place());
         Call checked = run.arguments().check(call, word.get(), scope).orElseThrow(Fault::silent);
         Value value = run.names().call(checked).at(call.place());
         run.noteRead(value.from());

@@ -45,6 +45,9 @@ final class Limits {
     /** Steps of one evaluation. */
     static final int STEPS = 200_000;
 
+    /** Helpers that are being worked out at the same time. */
+    static final int HELPERS = 16;
+
     /** Syntax errors looked for in one file. */
     static final int SYNTAX_ERRORS = 10;
 

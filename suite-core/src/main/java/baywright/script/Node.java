@@ -104,7 +104,7 @@ public sealed interface Node {
         }
     }
 
-    /** {@code def name = value}. */
+    /** {@code def name = value}; a {@link Block} as the value makes a helper. */
     record Define(String name, Node value, Place place) implements Node {}
 
     /** {@code if (a) { } else { }}. */

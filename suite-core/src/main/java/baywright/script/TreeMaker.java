@@ -167,8 +167,9 @@ final class TreeMaker {
             throw refuse(declaration, "a local gets its value at once: def name = value");
         }
         String name = declaration.getVariableExpression().getName();
-        return new Node.Define(
-                name, expression(declaration.getRightExpression()), place(declaration.getVariableExpression()));
+        Expression right = declaration.getRightExpression();
+        Node value = right.getClass() == ClosureExpression.class ? block((ClosureExpression) right) : expression(right);
+        return new Node.Define(name, value, place(declaration.getVariableExpression()));
     }
 
     private Node when(IfStatement statement) {

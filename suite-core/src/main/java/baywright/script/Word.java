@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * @param means      in words, for its author
  * @param since      first version of the language that has it
  * @param example    a line or block that uses it
+ * @param retired    when the word is on its way out; else empty
  */
 public record Word(
         String name,
@@ -27,7 +28,16 @@ public record Word(
         Optional<String> opens,
         String means,
         String since,
-        String example) {
+        String example,
+        Optional<Retired> retired) {
+
+    /**
+     * A word on its way out: it still works, with a warning.
+     *
+     * @param since   first version of the language that warns
+     * @param instead the word to write in its place
+     */
+    public record Retired(String since, String instead) {}
 
     private static final List<String> COUNTS = List.of("no", "one", "two", "three", "four", "five", "six");
 
@@ -38,7 +48,8 @@ public record Word(
 
     /** A word without arguments; the methods below add to it. */
     public static Word word(String name) {
-        return new Word(name, List.of(), Optional.empty(), List.of(), Optional.empty(), "", "1.0", "");
+        return new Word(
+                name, List.of(), Optional.empty(), List.of(), Optional.empty(), "", "1.0", "", Optional.empty());
     }
 
     /** One more argument by position, which a script must give. */
@@ -54,7 +65,7 @@ public record Word(
     /** Any number of further arguments, at least one. Lists among them count as their entries. */
     public Word takesSeveral(String param, Type type) {
         Param several = new Param(param, type, true, Optional.empty());
-        return new Word(name, positional, Optional.of(several), named, opens, means, since, example);
+        return new Word(name, positional, Optional.of(several), named, opens, means, since, example, retired);
     }
 
     /** An argument by name that a script may leave out. */
@@ -74,27 +85,33 @@ public record Word(
 
     /** It takes braces, in which the words of this section stand. */
     public Word opens(String section) {
-        return new Word(name, positional, rest, named, Optional.of(section), means, since, example);
+        return new Word(name, positional, rest, named, Optional.of(section), means, since, example, retired);
     }
 
     public Word means(String words) {
-        return new Word(name, positional, rest, named, opens, words, since, example);
+        return new Word(name, positional, rest, named, opens, words, since, example, retired);
     }
 
     public Word since(String version) {
-        return new Word(name, positional, rest, named, opens, means, version, example);
+        return new Word(name, positional, rest, named, opens, means, version, example, retired);
     }
 
     public Word example(String lines) {
-        return new Word(name, positional, rest, named, opens, means, since, lines);
+        return new Word(name, positional, rest, named, opens, means, since, lines, retired);
+    }
+
+    /** The word is on its way out from this version on; the other one takes its place. */
+    public Word retired(String version, String instead) {
+        Optional<Retired> out = Optional.of(new Retired(version, instead));
+        return new Word(name, positional, rest, named, opens, means, since, example, out);
     }
 
     private Word withPositional(Param param) {
-        return new Word(name, plus(positional, param), rest, named, opens, means, since, example);
+        return new Word(name, plus(positional, param), rest, named, opens, means, since, example, retired);
     }
 
     private Word withNamed(Param param) {
-        return new Word(name, positional, rest, plus(named, param), opens, means, since, example);
+        return new Word(name, positional, rest, plus(named, param), opens, means, since, example, retired);
     }
 
     private static List<Param> plus(List<Param> params, Param one) {

@@ -1,8 +1,8 @@
 package baywright.site;
 
 import baywright.library.Library;
-import baywright.money.Confidence;
 import baywright.library.ScriptCache;
+import baywright.money.Confidence;
 import baywright.money.JobTerms;
 import baywright.money.Ledger;
 import baywright.money.Offer;

@@ -221,7 +221,7 @@ class RenameTest {
             all.append(stage.inputs()).append(stage.examples()).append(stage.usualTerms());
         }
         // Places move with the length of an id, sets have no order.
-        return all.toString().replaceAll("place=[^,\\]]*", "").replaceAll("(dependsOn|from)=\\[[^]]*]", "");
+        return all.toString().replaceAll("[pP]lace=[^,\\]]*", "").replaceAll("(dependsOn|from)=\\[[^]]*]", "");
     }
 
     @Provide

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import baywright.script.Functions;
 import baywright.script.Problem;
+import baywright.script.Vocabulary;
 import baywright.script.Vocabulary.Section;
 import baywright.script.Word;
 import java.io.IOException;
@@ -39,6 +40,16 @@ class LanguagePageTest {
         assertThat(PAGE)
                 .as("renew it with: mvn -pl suite-core test -Dtest=LanguagePageTest -Dbaywright.rewrite=true")
                 .hasContent(LanguagePage.text());
+    }
+
+    @Test
+    void wordsOnTheirWayOutAreListedWithTheirSuccessors() {
+        Word wants = Word.word("wants").retired("1.4", "needs");
+        Vocabulary some =
+                new Vocabulary(List.of(new Section("room", "in the room", "A room.", List.of(wants))), List.of());
+
+        assertThat(LanguagePage.retiredWords(some)).contains("\n| `wants` | `needs` | 1.4 |\n");
+        assertThat(LanguagePage.retiredWords(StageLanguage.VOCABULARY)).contains("no word is on its way out");
     }
 
     @Test
@@ -103,7 +114,8 @@ class LanguagePageTest {
         for (Word word : StageLanguage.VOCABULARY.functions()) {
             List<String> problems = Libraries.problemsOf(
                     Libraries.stage("inputs { measure 'grit-depth', from: 1.um, to: 5.um, usual: 2.um }\ndef probe = "
-                            + word.example()));
+                                    + word.example())
+                            + (word.name().equals("constant") ? "constant 'bench-rate', 3.min\n" : ""));
             assertThat(problems).as(word.name()).isEmpty();
         }
     }

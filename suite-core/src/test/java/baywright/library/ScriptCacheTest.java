@@ -44,6 +44,14 @@ class ScriptCacheTest {
         kept = temp.resolve("cache").resolve("scripts");
         Files.writeString(scripts.resolve("base.groovy"), Libraries.BASE);
         Files.writeString(scripts.resolve("iron.groovy"), LibraryLoaderTest.IRON_REMOVAL);
+        Files.writeString(scripts.resolve("again.groovy"), """
+                def one = 1.min
+                constant 'extra', one * 2
+                def half = { it / 2 }
+                stage('again', like: 'iron-removal') {
+                    adds { time { attended half(extra), extra, extra * 2 } }
+                }
+                """);
         Files.writeString(scripts.resolve("warned.groovy"), Libraries.stage("after { sets 'wahsed' }"));
         Files.writeString(scripts.resolve("broken.groovy"), "stage('broken') { title 'x' ((( }");
         without = LibraryLoader.load(scripts, ITEMS);
@@ -151,7 +159,7 @@ class ScriptCacheTest {
         Files.writeString(scripts.resolve("more.groovy"), "surface 'wheel', means: 'rims'");
         Files.delete(scripts.resolve("broken.groovy"));
         without = LibraryLoader.load(scripts, ITEMS);
-        isRefusedAndMended("the scripts or prices have changed; 2 of 4 scripts were read again");
+        isRefusedAndMended("the scripts or prices have changed; 2 of 5 scripts were read again");
     }
 
     @Test
@@ -281,7 +289,7 @@ class ScriptCacheTest {
                 .redirectOutput(new File(temp.toFile(), "out"))
                 .start();
         assertThat(child.waitFor(120, TimeUnit.SECONDS)).isTrue();
-        assertThat(Files.readString(temp.resolve("out"))).isEqualTo("stages 2, notes []\n");
+        assertThat(Files.readString(temp.resolve("out"))).isEqualTo("stages 3, notes []\n");
         String classes = Files.readString(log);
         assertThat(classes).contains("baywright.library.LibraryImage");
         assertThat(classes)
