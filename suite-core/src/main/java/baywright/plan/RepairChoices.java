@@ -34,8 +34,8 @@ import java.util.function.Predicate;
  *
  * <p>Kinds of edit that are not looked for: an insertion or a longer step only to let time pass; more than one input of
  * a step changed at once; measures as inputs; a step of other work moved only to end a wait. For waits and starts: steps
- * between the two are moved or dropped, the later one or one that ends what the earlier one made (and the later one ends)
- * is done in between, or starts are changed.
+ * between the two, or whose own wait holds those up, are moved or dropped; the later one, or one that ends what the
+ * earlier one made (and the later one ends), is done in between; or starts are changed.
  */
 final class RepairChoices {
 
@@ -362,10 +362,16 @@ final class RepairChoices {
             return ended;
         }
 
-        /** Less time between two steps. */
+        /** Less time between two steps: what is between them, or still stands from before and holds one of those up. */
         private void hurry(int from, int to) {
             move(to, 0, n);
             restart(to, Optional.empty());
+            for (int j = 0; j < from; j++) {
+                if (holdsUp(j, node.walk().ends[from])) {
+                    move(j, 0, n);
+                    drop(j);
+                }
+            }
             for (int j = from; j < to; j++) {
                 move(j, 0, n);
                 restart(j, Optional.empty());
@@ -373,6 +379,17 @@ final class RepairChoices {
                     drop(j);
                 }
             }
+        }
+
+        private boolean holdsUp(int j, long after) {
+            long wait = 0;
+            for (Part part : node.steps.get(j).parts()) {
+                wait = Math.max(wait, part.terms().usualWait);
+                for (Change change : part.terms().sets) {
+                    wait = Math.max(wait, change.after());
+                }
+            }
+            return wait > 0 && node.walk().ends[j] + wait > after;
         }
 
         private void soon() {

@@ -147,6 +147,31 @@ class RepairTest {
     }
 
     @Test
+    void aWaitFromBeforeThatHoldsUpWhatIsBetweenIsMovedAway() {
+        Stages stages = new Stages()
+                .stage(terms("dust").takes(5).stands(15))
+                .stage(terms("brush").takes(5).stands(0, 10))
+                .stage(terms("foam").takes(5))
+                .stage(terms("rinse").takes(5));
+
+        Plan plan = plan(
+                step("s1", "dust", "bonnet"),
+                step("s2", "brush", "boot-lid"),
+                step("s3", "foam", "bonnet"),
+                step("s4", "rinse", "boot-lid"));
+        RepairResult result = Repair.find(
+                stages.setting(),
+                plan,
+                new Repair.Options(Duration.ofMinutes(1), 10_000, 8, 20, () -> false, Optional.empty()));
+
+        assertThat(result.repairs())
+                .extracting(Repair::edits)
+                .anyMatch(edits -> edits.stream()
+                        .allMatch(e ->
+                                e instanceof Edit.Move move && move.stepId().equals("s1")));
+    }
+
+    @Test
     void workThatMayBeLeftIsLeftOnlyWhenNothingElseOfTheSizeWill() {
         Step[] steps = {step("s1", "rinse", "bonnet"), optional(step("s2", "tape-up", "bonnet"))};
 
