@@ -53,6 +53,11 @@ final class Session {
         return new FindingText(setting, plan, console.locale());
     }
 
+    /** The same with every zone by its name, however many they are. */
+    FindingText sentencesWithEveryZone(Setting setting, Plan plan) {
+        return new FindingText(setting, plan, console.locale(), true);
+    }
+
     BadInput badInput(String key, Object... values) {
         return new BadInput(text(key, values));
     }

@@ -2,7 +2,6 @@ package baywright.plan;
 
 import baywright.library.Stage;
 import baywright.plan.Composition.Because;
-import baywright.vehicle.Zone;
 import java.text.MessageFormat;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -16,16 +15,17 @@ import java.util.stream.Collectors;
 public final class EditText {
 
     private static final int ZONES_NAMED = 4;
-    private static final String SURFACE = "surface:";
 
     private final Setting setting;
     private final Locale locale;
     private final ResourceBundle texts;
+    private final ZoneNames names;
 
     /** For plans of one setting; a language without texts of its own gets the English ones. */
     public EditText(Setting setting, Locale locale) {
         this.setting = setting;
         this.locale = locale;
+        names = new ZoneNames(setting.shape(), locale);
         texts = ResourceBundle.getBundle(
                 "baywright.plan.edits",
                 locale,
@@ -136,7 +136,7 @@ public final class EditText {
 
     private String title(Step step) {
         Stage stage = setting.library().stageById().get(step.stage());
-        return stage == null ? "'" + step.stage() + "'" : inSentence(stage.title());
+        return stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title());
     }
 
     private String usual(Step step, String input) {
@@ -149,33 +149,7 @@ public final class EditText {
     }
 
     private String zones(List<String> written) {
-        List<String> names = written.stream().map(this::zone).toList();
-        if (names.size() <= ZONES_NAMED + 1) {
-            return String.join(", ", names);
-        }
-        String shown = String.join(", ", names.subList(0, ZONES_NAMED));
-        return shown + " " + say("more", names.size() - ZONES_NAMED);
-    }
-
-    private String zone(String written) {
-        if (written.startsWith(SURFACE)) {
-            String id = written.substring(SURFACE.length());
-            return setting.library().surfaces().stream()
-                    .filter(s -> s.id().equals(id))
-                    .map(s -> s.means())
-                    .findFirst()
-                    .orElse(id);
-        }
-        return setting.shape()
-                .zone(written)
-                .map(Zone::title)
-                .map(this::inSentence)
-                .orElse(written);
-    }
-
-    private String inSentence(String title) {
-        boolean word = title.length() > 1 && Character.isLowerCase(title.charAt(1));
-        return word ? title.substring(0, 1).toLowerCase(locale) + title.substring(1) : title;
+        return names.of(ZoneChoice.resolve(written, setting.shape()), ZONES_NAMED);
     }
 
     private String say(String key, Object... values) {

@@ -1,7 +1,6 @@
 package baywright.plan;
 
 import baywright.library.Stage;
-import baywright.vehicle.Zone;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.MessageFormat;
@@ -25,10 +24,17 @@ public final class FindingText {
     private final Locale locale;
     private final ResourceBundle texts;
     private final Map<String, String> steps = new HashMap<>();
-    private final Map<String, String> zones = new HashMap<>();
+    private final ZoneNames zones;
+    private final boolean everyZone;
 
     /** For the findings of one plan; a language without texts of its own gets the English ones. */
     public FindingText(Setting setting, Plan plan, Locale locale) {
+        this(setting, plan, locale, false);
+    }
+
+    /** The same, which names every zone where {@code everyZone} is set, however many they are. */
+    public FindingText(Setting setting, Plan plan, Locale locale, boolean everyZone) {
+        this.everyZone = everyZone;
         this.locale = locale;
         texts = ResourceBundle.getBundle(
                 "baywright.plan.findings",
@@ -36,12 +42,10 @@ public final class FindingText {
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
         for (Step step : plan.steps()) {
             Stage stage = setting.library().stageById().get(step.stage());
-            String title = stage == null ? "'" + step.stage() + "'" : inSentence(stage.title());
+            String title = stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title());
             steps.putIfAbsent(step.id(), title + " (" + step.id() + ")");
         }
-        for (Zone zone : setting.shape().zones()) {
-            zones.putIfAbsent(zone.id(), inSentence(zone.title()));
-        }
+        zones = new ZoneNames(setting.shape(), locale);
     }
 
     /** A few words for a code, as a heading. */
@@ -261,11 +265,7 @@ public final class FindingText {
     }
 
     private String zones(List<String> ids) {
-        String named = ids.stream()
-                .limit(ids.size() == ZONES_NAMED + 1 ? ids.size() : ZONES_NAMED)
-                .map(id -> zones.getOrDefault(id, id))
-                .collect(Collectors.joining(", "));
-        return ids.size() <= ZONES_NAMED + 1 ? named : say("more", named, ids.size() - ZONES_NAMED);
+        return everyZone ? zones.each(ids) : zones.of(ids, ZONES_NAMED);
     }
 
     /** Minutes up to two hours, hours and minutes up to two days, days and hours beyond. */
@@ -281,13 +281,5 @@ public final class FindingText {
         }
         long rest = whole % MINUTES_OF_HOUR;
         return rest == 0 ? say("hours", hours) : say("hours-minutes", hours, rest);
-    }
-
-    /** A title within a sentence: a small first letter, unless it is an abbreviation. */
-    private static String inSentence(String title) {
-        if (title.length() < 2 || Character.isUpperCase(title.charAt(1))) {
-            return title;
-        }
-        return Character.toLowerCase(title.charAt(0)) + title.substring(1);
     }
 }

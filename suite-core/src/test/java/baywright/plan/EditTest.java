@@ -64,7 +64,7 @@ class EditTest {
     @Test
     void everyEditHasASentence() {
         assertThat(said(new Edit.Insert(step("s4", "rinse", "bonnet", "surface:glass"), 1)))
-                .isEqualTo("insert rinse on bonnet, glass before wipe (s2)");
+                .isEqualTo("insert rinse on bonnet, windscreen before wipe (s2)");
         assertThat(said(new Edit.Insert(step("s4", "rinse", "bonnet"), 3)))
                 .isEqualTo("insert rinse on bonnet at the end");
         assertThat(said(new Edit.Move("s3", 0))).isEqualTo("move coat (s3) before everything else");

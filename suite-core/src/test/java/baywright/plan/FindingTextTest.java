@@ -114,8 +114,8 @@ class FindingTextTest {
                 .containsExactly(
                         "final rinse (s2) on bonnet comes 2 d 2 h after foam (s1), which may stand at most 8 min");
         assertThat(sentences(step("s1", "foam", "surface:paint")))
-                .containsExactly("foam (s1) on bonnet, wing left, wing right, boot lid may stand at most 8 min, "
-                        + "and no step follows there");
+                .containsExactly(
+                        "foam (s1) on all painted panels may stand at most 8 min, " + "and no step follows there");
         assertThat(sentences(step("s1", "foma", "bonnet")))
                 .containsExactly(
                         "'foma' (s1) asks for the stage 'foma', which the library does not have; nearest is 'foam'");
@@ -128,7 +128,7 @@ class FindingTextTest {
     }
 
     @Test
-    void manyZonesAreCounted() {
+    void manyZonesAreNamedByGroups() {
         assertThat(sentences(step("s1", "tape-up", "vehicle")))
                 .singleElement()
                 .asString()
@@ -138,7 +138,19 @@ class FindingTextTest {
                         step("s1", "tape-up", "surface:paint", "windscreen")))
                 .singleElement()
                 .asString()
-                .startsWith("tape up (s1) on bonnet, wing left, wing right, boot lid, windscreen needs");
+                .startsWith("tape up (s1) on all painted panels, windscreen needs");
+    }
+
+    @Test
+    void everyZoneIsNamedWhenAskedFor() {
+        Setting setting = stages().setting(Survey.NOTHING);
+        Plan plan = Stages.plan(step("s1", "foam", "surface:paint"));
+        FindingText text = new FindingText(setting, plan, Locale.UK, true);
+        assertThat(Prover.prove(setting, plan).findings())
+                .extracting(text::of)
+                .singleElement()
+                .asString()
+                .startsWith("foam (s1) on bonnet, wing left, wing right, boot lid may stand");
     }
 
     @Test

@@ -10,6 +10,7 @@ import baywright.plan.Severity;
 import baywright.plan.Step;
 import baywright.plan.StepWork;
 import baywright.plan.ZoneChoice;
+import baywright.plan.ZoneNames;
 import baywright.site.Numbers;
 import baywright.site.Site;
 import baywright.site.SiteTrouble;
@@ -19,8 +20,6 @@ import baywright.swing.ShopView.FindingView;
 import baywright.swing.ShopView.Grade;
 import baywright.swing.ShopView.JobView;
 import baywright.swing.ShopView.StepView;
-import baywright.vehicle.Shape;
-import baywright.vehicle.Zone;
 import baywright.workspace.Job;
 import baywright.workspace.JobFile;
 import baywright.workspace.WorkspaceException;
@@ -101,6 +100,7 @@ final class JobViews {
     private List<StepView> steps(WorkedJob worked) {
         Map<String, StepWork> works = worked.work().steps().stream()
                 .collect(Collectors.toMap(StepWork::step, Function.identity(), (first, again) -> first));
+        ZoneNames names = new ZoneNames(worked.setting().shape(), locale);
         List<StepView> views = new ArrayList<>();
         for (int i = 0; i < worked.job().plan().steps().size(); i++) {
             Step step = worked.job().plan().steps().get(i);
@@ -113,7 +113,8 @@ final class JobViews {
             views.add(new StepView(
                     step.id(),
                     stage == null ? step.stage() : stage.title(),
-                    zones(step, worked.setting().shape()),
+                    capital(names.of(
+                            ZoneChoice.resolve(step.zones(), worked.setting().shape()), NAMED_ZONES)),
                     start.format(at),
                     Optional.ofNullable(works.get(step.id()))
                             .map(work -> numbers.duration(
@@ -123,13 +124,8 @@ final class JobViews {
         return views;
     }
 
-    private static String zones(Step step, Shape shape) {
-        Map<String, Zone> byId = shape.zonesById();
-        List<String> titles = ZoneChoice.resolve(step.zones(), shape).stream()
-                .map(id -> byId.get(id).title())
-                .toList();
-        String named = titles.stream().limit(NAMED_ZONES).collect(Collectors.joining(", "));
-        return titles.size() <= NAMED_ZONES ? named : Words.of("steps.zones.more", named, titles.size() - NAMED_ZONES);
+    private static String capital(String names) {
+        return names.isEmpty() ? names : Character.toUpperCase(names.charAt(0)) + names.substring(1);
     }
 
     private List<FindingView> findings(WorkedJob worked) {
