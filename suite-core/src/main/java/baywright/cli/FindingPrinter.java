@@ -2,7 +2,9 @@ package baywright.cli;
 
 import baywright.plan.Finding;
 import baywright.plan.FindingText;
+import baywright.plan.Proof;
 import baywright.plan.Severity;
+import baywright.workspace.Job;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
@@ -24,6 +26,16 @@ final class FindingPrinter {
 
     void print(List<Finding> findings) {
         findings.forEach(this::print);
+    }
+
+    /** The findings of a job's plan, and whether it holds. */
+    void printProof(Job job, Proof proof) {
+        print(proof.findings());
+        Console console = session.console();
+        String verdict = proof.holds()
+                ? console.paint(Ink.GOOD, session.text("prove.holds"))
+                : console.paint(Ink.STOP, session.text("prove.stopped"));
+        session.say("prove.verdict", job.title(), job.plan().steps().size(), verdict, summary(proof.findings()));
     }
 
     private void print(Finding finding) {

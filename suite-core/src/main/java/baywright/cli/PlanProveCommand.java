@@ -1,14 +1,14 @@
 package baywright.cli;
 
-import baywright.plan.Finding;
+import baywright.plan.Plan;
 import baywright.plan.Proof;
 import baywright.plan.Prover;
 import baywright.plan.Setting;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code baywright plan prove JOB}: does the order of the steps hold? */
@@ -20,6 +20,9 @@ final class PlanProveCommand implements Callable<Integer> {
     @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
     private Path job;
 
+    @Option(names = "--zones", descriptionKey = "zones")
+    private boolean everyZone;
+
     PlanProveCommand(Session session) {
         this.session = session;
     }
@@ -29,29 +32,15 @@ final class PlanProveCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.at(session, job);
         Setting setting = opened.site().setting(opened.job());
         Proof proof = Prover.prove(setting, opened.job().plan());
+        Plan plan = opened.job().plan();
         FindingPrinter printer = new FindingPrinter(
-                session, session.sentences(setting, opened.job().plan()));
+                session, everyZone ? session.sentencesWithEveryZone(setting, plan) : session.sentences(setting, plan));
         if (session.json()) {
             Answers.print(session, json(opened, proof, printer));
         } else {
-            print(opened, proof, printer);
+            printer.printProof(opened.job(), proof);
         }
         return proof.holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
-    }
-
-    private void print(OpenedJob opened, Proof proof, FindingPrinter printer) {
-        List<Finding> findings = proof.findings();
-        printer.print(findings);
-        Console console = session.console();
-        String verdict = proof.holds()
-                ? console.paint(Ink.GOOD, session.text("prove.holds"))
-                : console.paint(Ink.STOP, session.text("prove.stopped"));
-        session.say(
-                "prove.verdict",
-                opened.job().title(),
-                opened.job().plan().steps().size(),
-                verdict,
-                printer.summary(findings));
     }
 
     private static ObjectNode json(OpenedJob opened, Proof proof, FindingPrinter printer) {

@@ -14,6 +14,8 @@ import baywright.plan.Plan;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
 import baywright.plan.Prover;
+import baywright.plan.Repair;
+import baywright.plan.RepairResult;
 import baywright.plan.Setting;
 import baywright.script.Problem;
 import baywright.workspace.Job;
@@ -24,6 +26,7 @@ import baywright.workspace.Shop;
 import baywright.workspace.Workspace;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -133,6 +136,15 @@ public final class Site {
         PlanWork work = prover.work(plan);
         Offer offer = proof.holds() ? quote(job, setting, proof, work) : new Refusal(proof.findings());
         return new WorkedJob(job, setting, proof, work, offer);
+    }
+
+    /**
+     * Looks for the smallest sets of edits that leave a job's plan without a stop.
+     *
+     * @param longest how long to search at most
+     */
+    public RepairResult mend(Job job, Duration longest) {
+        return Repair.find(setting(job), job.plan(), Repair.Options.USUAL.within(longest));
     }
 
     private Offer quote(Job job, Setting setting, Proof proof, PlanWork work) {

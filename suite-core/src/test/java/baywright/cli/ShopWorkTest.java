@@ -129,6 +129,41 @@ class ShopWorkTest {
     }
 
     @Test
+    void aPlanThatDoesNotHoldIsMended(@TempDir Path other) throws Exception {
+        String job = copyOf("corner-shop", other).resolve("jobs/hasty-saloon").toString();
+        String before = Files.readString(Path.of(job, "job.json"));
+        Desk.Answer told = desk.answerTo("plan", "mend", job);
+        assertThat(told.status()).as(told.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(told.out())
+                .startsWith("Repair 1: 1 change, as much hands-on work; price GBP 35.70, GBP 5.70 over the cap")
+                .contains("-  move contact wash (s1) before everything else")
+                .contains("proved smallest: one change is the fewest");
+        assertThat(told.out().lines()).allMatch(line -> line.length() <= Console.WIDTH || line.startsWith("To write"));
+        assertThat(Files.readString(Path.of(job, "job.json"))).isEqualTo(before);
+        Desk.Answer written = desk.answerTo("plan", "mend", "--apply", "1", job);
+        assertThat(written.status()).as(written.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(written.out()).endsWith("the plan of 2 steps holds (no stop, no warning, no note)\n");
+        assertThat(desk.answerTo("plan", "prove", job).status()).isEqualTo(ExitStatus.FINE);
+        assertThat(desk.answerTo("plan", "mend", job).out()).contains("nothing to mend");
+    }
+
+    @Test
+    void aRepairThatIsNotThereIsBadInput() {
+        Desk.Answer answer = desk.answerTo("plan", "mend", "--apply", "9", job("hasty-saloon"));
+        assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(answer.err()).contains("there is no repair 9; there are repairs 1 to 3");
+    }
+
+    @Test
+    void repairsAreToldInJson() throws Exception {
+        JsonNode answer = json(desk.answerTo("plan", "mend", "--json", job("hasty-saloon")));
+        assertThat(answer.get("provedSmallest").asBoolean()).isTrue();
+        assertThat(answer.get("leastEdits").asInt()).isEqualTo(1);
+        assertThat(answer.at("/repairs/0/edits/0").asText()).isEqualTo("move contact wash (s1) before everything else");
+        assertThat(answer.at("/repairs/0/gross").decimalValue()).isEqualByComparingTo("35.70");
+    }
+
+    @Test
     void aChangedDemoIsKeptAsItIs(@TempDir Path other) throws Exception {
         desk.answerTo("demo", "--no-window", other.toString());
         assertThat(desk.answerTo("demo", "--no-window", other.toString()).out()).contains("Found the demo in");

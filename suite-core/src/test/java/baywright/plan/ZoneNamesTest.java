@@ -90,7 +90,11 @@ class ZoneNamesTest {
 
     @SafeVarargs
     private static List<String> joined(List<String>... lists) {
-        return Stream.of(lists).flatMap(List::stream).toList();
+        List<String> all = new ArrayList<>();
+        for (List<String> list : lists) {
+            all.addAll(list);
+        }
+        return all;
     }
 
     private static List<String> ids(String word, int count) {
