@@ -33,9 +33,21 @@ class ArrowsTest {
         room("editor", "quantity", "script", "library");
         room("plan", "quantity", "script", "vehicle", "library");
         room("money", "quantity", "script", "vehicle", "library", "plan");
-        room("workspace", "quantity", "script", "vehicle", "library", "plan", "money");
-        room("site", "quantity", "script", "vehicle", "library", "plan", "money", "workspace");
-        room("cli", "quantity", "script", "vehicle", "library", "plan", "money", "workspace", "site", "editor");
+        room("safety", "quantity", "script", "vehicle", "library", "plan");
+        room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety");
+        room("site", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "workspace");
+        room(
+                "cli",
+                "quantity",
+                "script",
+                "vehicle",
+                "library",
+                "plan",
+                "money",
+                "safety",
+                "workspace",
+                "site",
+                "editor");
     }
 
     private static final JavaClasses CORE = new ClassFileImporter()

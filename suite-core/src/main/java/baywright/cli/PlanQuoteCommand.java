@@ -73,10 +73,12 @@ final class PlanQuoteCommand implements Callable<Integer> {
             answer.put("job", worked.job().id());
             answer.put("quoted", false);
             answer.set("findings", findings.json(refusal.findings()));
+            answer.set("waysOut", new RemedyPrinter(session, worked).json());
             Answers.print(session, answer);
             return;
         }
         findings.print(refusal.stops());
+        new RemedyPrinter(session, worked).print();
         session.say("quote.refused", worked.job().title(), refusal.stops().size());
     }
 }

@@ -4,6 +4,7 @@ import baywright.library.Stage;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.MessageFormat;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -100,7 +101,20 @@ public final class FindingText {
         if (reason instanceof Reason.BeforeStart r) {
             return say(code, step(r.step()), zone, time(r.minutes()));
         }
+        if (reason instanceof Reason.Beyond r) {
+            return beyond(finding, r, zone);
+        }
         return faulty(finding, zone);
+    }
+
+    private String beyond(Finding finding, Reason.Beyond reason, String zone) {
+        List<Object> values = new ArrayList<>();
+        values.add(finding.step().map(this::step).orElse(""));
+        values.add(zone);
+        for (Object value : reason.values()) {
+            values.add(value instanceof Reason.StepName name ? step(name.id()) : value);
+        }
+        return say(reason.key(), values.toArray());
     }
 
     /** Sentences for what a plan or a survey has written wrongly. */

@@ -77,4 +77,19 @@ public sealed interface Reason {
 
     /** The survey names a state that the library does not have; {@code nearest} may be empty. */
     record StateUnknown(String state, String nearest) implements Reason {}
+
+    /**
+     * A reason of a room that stands above the plan. It names a sentence of {@code findings.properties} and brings the
+     * values for it: texts, numbers, and steps as {@link StepName}.
+     */
+    non-sealed interface Beyond extends Reason {
+        /** Key of the sentence. */
+        String key();
+
+        /** Values for the sentence's places from {@code {2}} on; step and zones of the finding are {@code {0}} and {@code {1}}. */
+        List<Object> values();
+    }
+
+    /** A step that a sentence calls by its stage's title. */
+    record StepName(String id) {}
 }

@@ -17,6 +17,10 @@ import baywright.plan.Prover;
 import baywright.plan.Repair;
 import baywright.plan.RepairResult;
 import baywright.plan.Setting;
+import baywright.safety.SafetyCase;
+import baywright.safety.SafetyCheck;
+import baywright.safety.SafetyReport;
+import baywright.safety.Worker;
 import baywright.script.Problem;
 import baywright.workspace.Job;
 import baywright.workspace.JobFile;
@@ -30,6 +34,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A workspace with its library, ready to prove and price jobs. */
 public final class Site {
@@ -127,15 +132,27 @@ public final class Site {
         return workspace.setting(job, library, now());
     }
 
-    /** Proves a job's plan and, when nothing stops it, prices it. */
+    /** Proves a job's plan, checks its safety and, when nothing stops it, prices it. */
     public WorkedJob work(Job job) {
         Setting setting = setting(job);
         Plan plan = job.plan();
         Prover prover = Prover.forSetting(setting);
         Proof proof = prover.prove(plan);
         PlanWork work = prover.work(plan);
-        Offer offer = proof.holds() ? quote(job, setting, proof, work) : new Refusal(proof.findings());
-        return new WorkedJob(job, setting, proof, work, offer);
+        SafetyCase safe = safetyCase(job, setting, proof, work);
+        SafetyReport safety = SafetyCheck.of(safe);
+        Offer offer = proof.holds() && safety.holds()
+                ? quote(job, setting, proof, work)
+                : new Refusal(Stream.concat(proof.findings().stream(), safety.findings().stream())
+                        .toList());
+        return new WorkedJob(job, setting, proof, work, safe, safety, offer);
+    }
+
+    private SafetyCase safetyCase(Job job, Setting setting, Proof proof, PlanWork work) {
+        List<Worker> people = shop.people().stream()
+                .map(p -> new Worker(p.id(), p.name(), p.skills()))
+                .toList();
+        return new SafetyCase(setting, job.plan(), proof, work, shop.safety(), job.safety(), people, job.vehicles());
     }
 
     /**

@@ -4,6 +4,8 @@ import baywright.money.Offer;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
 import baywright.plan.Setting;
+import baywright.safety.SafetyCase;
+import baywright.safety.SafetyReport;
 import baywright.workspace.Job;
 import java.math.BigDecimal;
 
@@ -14,9 +16,12 @@ import java.math.BigDecimal;
  * @param setting what its plan was proved against
  * @param proof   what was found
  * @param work    what each step takes
+ * @param safe    what its safety was judged by
+ * @param safety  what may hurt people, and ways out
  * @param offer   a quote, or a refusal when a finding stops the plan
  */
-public record WorkedJob(Job job, Setting setting, Proof proof, PlanWork work, Offer offer) {
+public record WorkedJob(
+        Job job, Setting setting, Proof proof, PlanWork work, SafetyCase safe, SafetyReport safety, Offer offer) {
 
     /** Mean hands-on minutes with set-ups, of all the vehicles. */
     public BigDecimal minutes() {

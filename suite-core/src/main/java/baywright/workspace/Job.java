@@ -1,6 +1,7 @@
 package baywright.workspace;
 
 import baywright.plan.Plan;
+import baywright.safety.JobSafety;
 import baywright.vehicle.Shape;
 import baywright.vehicle.Survey;
 import baywright.vehicle.Vin;
@@ -30,6 +31,7 @@ import java.util.Optional;
  * @param survey                what was found, with readings
  * @param plan                  steps in order; zones as written, see {@link baywright.plan.Step}
  * @param discountLabourPercent what is let off the price of labour, 0 to 100
+ * @param safety                what it says about its own safety
  */
 public record Job(
         String id,
@@ -44,7 +46,8 @@ public record Job(
         List<String> wishes,
         Survey survey,
         Plan plan,
-        BigDecimal discountLabourPercent) {
+        BigDecimal discountLabourPercent,
+        JobSafety safety) {
 
     public Job {
         wishes = List.copyOf(wishes);
@@ -65,7 +68,8 @@ public record Job(
                 wishes,
                 survey,
                 other,
-                discountLabourPercent);
+                discountLabourPercent,
+                safety);
     }
 
     /** The same job with another survey. */
@@ -83,7 +87,27 @@ public record Job(
                 wishes,
                 other,
                 plan,
-                discountLabourPercent);
+                discountLabourPercent,
+                safety);
+    }
+
+    /** The same job with another plan and other words about its safety. */
+    public Job withPlan(Plan other, JobSafety words) {
+        return new Job(
+                id,
+                title,
+                customer,
+                vehicle,
+                vehicles,
+                arrives,
+                wanted,
+                cap,
+                rate,
+                wishes,
+                survey,
+                other,
+                discountLabourPercent,
+                words);
     }
 
     /**

@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.plan.Plan;
 import baywright.plan.Step;
 import baywright.quantity.Quantity;
+import baywright.safety.JobSafety;
 import baywright.script.Value;
 import baywright.vehicle.Survey;
 import baywright.vehicle.Vin;
@@ -59,6 +60,7 @@ final class JobJson {
         Survey survey = in.objectIfGiven("survey").map(JobJson::survey).orElse(Survey.NOTHING);
         Plan plan = in.objectIfGiven("plan").map(JobJson::plan).orElse(new Plan(List.of()));
         BigDecimal discount = in.objectIfGiven("price").map(JobJson::discount).orElse(BigDecimal.ZERO);
+        JobSafety safety = JobSafetyJson.read(in);
         in.done();
         return in.report()
                 .whenSound(() -> new Job(
@@ -74,7 +76,8 @@ final class JobJson {
                         wishes,
                         survey,
                         plan,
-                        discount));
+                        discount,
+                        safety));
     }
 
     private static String customer(Fields in) {
@@ -229,8 +232,10 @@ final class JobJson {
                 .with("plan", Draft.object().with("steps", Draft.list(job.plan().steps(), JobJson::draft)))
                 .with(
                         "price",
-                        Draft.object()
-                                .usually("discountLabourPercent", Draft.number(job.discountLabourPercent()), "0"));
+                        Draft.object().usually("discountLabourPercent", Draft.number(job.discountLabourPercent()), "0"))
+                .with("acknowledgements", JobSafetyJson.acknowledgements(job.safety()))
+                .with("climate", JobSafetyJson.climate(job.safety()))
+                .with("safety", JobSafetyJson.steps(job.safety()));
     }
 
     private static Draft draft(Job.Vehicle vehicle) {

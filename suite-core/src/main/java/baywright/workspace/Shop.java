@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.money.Rates;
 import baywright.money.TaxRule;
 import baywright.plan.Bay;
+import baywright.safety.SafetySettings;
 import baywright.vehicle.FilmLimits;
 import java.math.BigDecimal;
 import java.time.ZoneId;
@@ -24,6 +25,7 @@ import org.joda.money.CurrencyUnit;
  * @param film     what it concludes from which film
  * @param bays     where work is done; ids are unique
  * @param people   who works there; ids are unique
+ * @param safety   what plans are held to so that nobody is hurt
  */
 public record Shop(
         String id,
@@ -35,7 +37,8 @@ public record Shop(
         QuoteTerms quote,
         FilmLimits film,
         List<Bay> bays,
-        List<Person> people) {
+        List<Person> people,
+        SafetySettings safety) {
 
     private static final String EUROPE = "150";
 

@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.money.Rates;
 import baywright.money.TaxRule;
 import baywright.plan.Bay;
+import baywright.safety.SafetySettings;
 import baywright.vehicle.FilmLimits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -67,6 +68,7 @@ final class ShopJson {
         Optional<FilmLimits> film = in.object("film").flatMap(ShopJson::film);
         List<Bay> bays = bays(in);
         List<Shop.Person> people = people(in);
+        SafetySettings safety = in.objectIfGiven("safety").map(SafetyJson::read).orElse(SafetySettings.USUAL);
         in.done();
         return in.report()
                 .whenSound(() -> new Shop(
@@ -79,7 +81,8 @@ final class ShopJson {
                         quote.orElseThrow(),
                         film.orElseThrow(),
                         bays,
-                        people));
+                        people,
+                        safety));
     }
 
     /** An ISO 4217 code of a currency that has coins. */

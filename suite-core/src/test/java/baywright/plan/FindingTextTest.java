@@ -5,6 +5,7 @@ import static baywright.plan.Stages.step;
 import static baywright.plan.Stages.terms;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.safety.SafetyCodes;
 import baywright.vehicle.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +17,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class FindingTextTest {
+
+    /** Codes of the proof and of the rooms above it. */
+    private static final List<String> ALL =
+            Stream.concat(Codes.ALL.stream(), SafetyCodes.ALL.stream()).toList();
 
     private static final Path PAGES = Path.of("..", "docs", "findings");
 
@@ -155,7 +160,7 @@ class FindingTextTest {
 
     @Test
     void everyCodeHasATitleInWords() {
-        assertThat(Codes.ALL)
+        assertThat(ALL)
                 .allSatisfy(
                         code -> assertThat(FindingText.title(code, Locale.UK)).isNotBlank());
     }
@@ -165,9 +170,9 @@ class FindingTextTest {
         try (Stream<Path> pages = Files.list(PAGES)) {
             assertThat(pages.map(p -> p.getFileName().toString()))
                     .containsExactlyInAnyOrderElementsOf(
-                            Codes.ALL.stream().map(c -> c + ".md").toList());
+                            ALL.stream().map(c -> c + ".md").toList());
         }
-        for (String code : Codes.ALL) {
+        for (String code : ALL) {
             assertThat(Files.readString(PAGES.resolve(code + ".md")))
                     .startsWith("# `" + code + "`: " + FindingText.title(code, Locale.UK) + "\n")
                     .contains("## What it means", "## Why it matters", "## How to mend it");

@@ -6,6 +6,7 @@ import baywright.plan.Plan;
 import baywright.plan.Step;
 import baywright.quantity.Quantity;
 import baywright.quantity.Unit;
+import baywright.safety.JobSafety;
 import baywright.script.Place;
 import baywright.script.Value;
 import baywright.vehicle.Survey;
@@ -124,6 +125,22 @@ class JobRoundTripTest {
 
     // random values
 
+    private static JobSafety safety(int count, String text, Optional<LocalDateTime> at) {
+        if (count % 3 == 0 || at.isEmpty() || text.isBlank()) {
+            return JobSafety.NONE;
+        }
+        return new JobSafety(
+                List.of(new JobSafety.Acknowledgement("jacks", text, at.get())),
+                List.of(new JobSafety.DayClimate(
+                        at.get().toLocalDate(),
+                        BigDecimal.valueOf(count % 30),
+                        BigDecimal.valueOf(1 + count % 100),
+                        count % 2 == 0 ? Optional.empty() : Optional.of(new BigDecimal("12.5")))),
+                Map.of(
+                        "s1",
+                        new JobSafety.StepSafety(count % 5 + 1, Optional.of(new BigDecimal("3.5")), Optional.empty())));
+    }
+
     private static Arbitrary<String> ids() {
         return Arbitraries.strings()
                 .withCharRange('a', 'z')
@@ -234,7 +251,8 @@ class JobRoundTripTest {
                         List.of(text),
                         survey,
                         new Plan(List.of()),
-                        BigDecimal.valueOf(count % 101)));
+                        BigDecimal.valueOf(count % 101),
+                        safety(count, text, arrives)));
         return Combinators.combine(bare, steps()).as((job, steps) -> job.withPlan(new Plan(steps)));
     }
 

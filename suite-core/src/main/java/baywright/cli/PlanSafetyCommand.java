@@ -1,0 +1,161 @@
+package baywright.cli;
+
+import baywright.plan.Finding;
+import baywright.safety.HazardSheet;
+import baywright.safety.PersonDay;
+import baywright.safety.SafetyReport;
+import baywright.safety.SheetHtml;
+import baywright.safety.SheetPdf;
+import baywright.site.Numbers;
+import baywright.site.WorkedJob;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code baywright plan safety JOB}: what may hurt people, and the hazard sheet. */
+@Command(name = "safety", resourceBundle = CommandTree.HELP)
+final class PlanSafetyCommand implements Callable<Integer> {
+
+    private final Session session;
+
+    @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
+    private Path job;
+
+    @Option(names = "--html", paramLabel = "OUT", descriptionKey = "html")
+    private Optional<Path> html = Optional.empty();
+
+    @Option(names = "--pdf", paramLabel = "OUT", descriptionKey = "pdf")
+    private Optional<Path> pdf = Optional.empty();
+
+    PlanSafetyCommand(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.at(session, job);
+        WorkedJob worked = opened.site().work(opened.job());
+        FindingPrinter findings = new FindingPrinter(
+                session, session.sentences(worked.setting(), worked.job().plan()));
+        if (html.isPresent() || pdf.isPresent()) {
+            write(opened, worked);
+        }
+        if (session.json()) {
+            Answers.print(session, json(worked, findings));
+        } else {
+            print(worked, findings);
+        }
+        return worked.safety().holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
+    }
+
+    private void print(WorkedJob worked, FindingPrinter printer) {
+        SafetyReport safety = worked.safety();
+        List<Finding> findings = safety.findings();
+        printer.print(findings);
+        days(safety);
+        String share = session.text(
+                "safety.assumed", worked.safe().settings().vibration().triggerShare());
+        Wrap.lines(share, Console.WIDTH).forEach(session.console().out()::println);
+        new RemedyPrinter(session, worked).print();
+        Console console = session.console();
+        String verdict = safety.holds()
+                ? console.paint(Ink.GOOD, session.text("safety.holds"))
+                : console.paint(Ink.STOP, session.text("safety.stopped"));
+        session.say("safety.verdict", worked.job().title(), verdict, printer.summary(findings));
+        session.say("safety.advice");
+    }
+
+    private void days(SafetyReport safety) {
+        Numbers numbers = new Numbers(session.console().locale());
+        session.say("safety.exposure");
+        session.console()
+                .out()
+                .println(String.format(
+                        Locale.ROOT,
+                        "  %-12s %-8s %16s %8s %16s %16s",
+                        session.text("safety.day"),
+                        session.text("safety.hand"),
+                        session.text("safety.vibration"),
+                        session.text("safety.points"),
+                        session.text("safety.noise"),
+                        session.text("safety.worn")));
+        for (PersonDay day : safety.days()) {
+            boolean noise = !day.noise().isEmpty();
+            session.console()
+                    .out()
+                    .println(String.format(
+                            Locale.ROOT,
+                            "  %-12s %-8s %11s m/s² %8s %10s dB(A) %10s dB(A)",
+                            day.day(),
+                            session.text("safety.person", day.hand()),
+                            figure(numbers, day.dailyVibration()),
+                            figure(numbers, day.vibrationPoints()),
+                            noise ? figure(numbers, day.dailyNoise()) : "-",
+                            noise ? figure(numbers, day.protectedNoise()) : "-"));
+        }
+    }
+
+    private static String figure(Numbers numbers, double value) {
+        return numbers.fixed(BigDecimal.valueOf(value), 1);
+    }
+
+    private ObjectNode json(WorkedJob worked, FindingPrinter printer) {
+        ObjectNode answer = Answers.object();
+        answer.put("job", worked.job().id());
+        answer.put("holds", worked.safety().holds());
+        var days = answer.putArray("days");
+        for (PersonDay day : worked.safety().days()) {
+            ObjectNode one = days.addObject();
+            one.put("day", day.day().toString());
+            one.put("hand", day.hand());
+            one.put("vibration", rounded(day.dailyVibration()));
+            one.put("points", rounded(day.vibrationPoints()));
+            if (!day.noise().isEmpty()) {
+                one.put("noise", rounded(day.dailyNoise()));
+                one.put("noiseUnderProtector", rounded(day.protectedNoise()));
+            }
+        }
+        answer.set("findings", printer.json(worked.safety().findings()));
+        answer.set("waysOut", new RemedyPrinter(session, worked).json());
+        answer.put("advice", session.text("safety.advice"));
+        return answer;
+    }
+
+    private static BigDecimal rounded(double value) {
+        return BigDecimal.valueOf(value).setScale(2, java.math.RoundingMode.HALF_UP);
+    }
+
+    private void write(OpenedJob opened, WorkedJob worked) {
+        HazardSheet sheet = HazardSheet.of(
+                opened.site().shop().name(),
+                worked.job().title(),
+                worked.safe(),
+                worked.safety(),
+                Locale.forLanguageTag(opened.site().shop().language()));
+        String page = SheetHtml.of(
+                sheet, session.sentences(worked.setting(), worked.job().plan()));
+        html.ifPresent(file -> save(file, page.getBytes(StandardCharsets.UTF_8)));
+        pdf.ifPresent(file -> save(file, SheetPdf.of(page)));
+    }
+
+    private void save(Path file, byte[] content) {
+        try {
+            Files.write(file, content);
+        } catch (IOException e) {
+            throw session.badInput("safety.cannot-write", session.shown(file), e.toString());
+        }
+        if (!session.json()) {
+            session.say("safety.wrote", session.shown(file));
+        }
+    }
+}

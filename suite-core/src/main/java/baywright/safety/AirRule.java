@@ -1,0 +1,92 @@
+package baywright.safety;
+
+import baywright.plan.Finding;
+import baywright.plan.Severity;
+import baywright.plan.StepWork;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Solvent vapour that a day's work leaves in a bay, averaged over eight hours, as a sum of shares of the limits. Reckoned
+ * for items whose solvent and bays whose ventilation the shop has named; all of the liquid is taken to evaporate while the
+ * step is worked.
+ */
+final class AirRule {
+
+    private static final double ROOM = 20;
+    private static final double HOURS = 8;
+    private static final double NEAR = 50;
+
+    private record Place(LocalDate day, String bay) {}
+
+    private record Sum(StepWork worst, double percent) {}
+
+    private final SafetyCase all;
+    private final Hazards hazards;
+
+    AirRule(SafetyCase all) {
+        this.all = all;
+        hazards = new Hazards(all);
+    }
+
+    List<Finding> check(List<DayBook.Stint> stints) {
+        Map<Place, Sum> sums = new LinkedHashMap<>();
+        for (DayBook.Stint stint : stints) {
+            String bay = hazards.bay(stint.work());
+            Double air = all.settings().air().ventilation().get(bay);
+            double percent = air == null ? 0 : air > 0 ? percent(stint, air) : 0;
+            if (percent > 0) {
+                sums.merge(
+                        new Place(stint.day(), bay),
+                        new Sum(stint.work(), percent),
+                        (a, b) ->
+                                new Sum(a.percent() >= b.percent() ? a.worst() : b.worst(), a.percent() + b.percent()));
+            }
+        }
+        List<Finding> findings = new ArrayList<>();
+        sums.forEach((place, sum) -> finding(place, sum).ifPresent(findings::add));
+        return findings;
+    }
+
+    /** Vapour does not know how long it took: volume over eight hours is concentration times time over eight hours. */
+    private double percent(DayBook.Stint stint, double air) {
+        double percent = 0;
+        for (StepWork.Use use : stint.work().uses()) {
+            SafetySettings.Solvent solvent = all.settings().air().items().get(use.item());
+            Optional<Substance> substance = solvent == null ? Optional.empty() : Substance.of(solvent.substance());
+            if (substance.isPresent() && use.amount().dimension() == baywright.quantity.Dimension.VOLUME) {
+                double millilitres = use.amount().inBase().doubleValue() * stint.share() * solvent.percent() / 100;
+                double ppm = SolventAir.concentration(
+                        millilitres / HOURS,
+                        substance.get().density(),
+                        substance.get().molarMass(),
+                        air,
+                        all.settings().air().mixing(),
+                        ROOM);
+                percent += 100
+                        * ppm
+                        / substance.get().limit(all.settings().air().limits()).ppm();
+            }
+        }
+        return percent;
+    }
+
+    private Optional<Finding> finding(Place place, Sum sum) {
+        boolean over = Comparison.EXCEEDS.reached(sum.percent(), 100);
+        if (!over && sum.percent() < NEAR) {
+            return Optional.empty();
+        }
+        SafetyReason reason = new SafetyReason.Vapour(
+                place.day(), place.bay(), DoseRule.rounded(sum.percent(), 0), over ? "limit" : "near");
+        return Optional.of(new Finding(
+                SafetyCodes.SOLVENT_AIR,
+                over ? Severity.STOP : Severity.WARN,
+                Optional.of(sum.worst().step()),
+                List.of(),
+                reason));
+    }
+}

@@ -1,0 +1,94 @@
+package baywright.safety;
+
+import baywright.library.Item;
+import baywright.library.StageTerms;
+import baywright.library.StageTerms.Risk;
+import baywright.plan.StepWork;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** What one step brings along. */
+final class Hazards {
+
+    private static final String EAR = "ear ";
+
+    private final SafetyCase all;
+
+    Hazards(SafetyCase all) {
+        this.all = all;
+    }
+
+    /** Items poured or used and those whose statements the stage names, each once. */
+    List<Item> items(StepWork work) {
+        Set<String> ids = new LinkedHashSet<>();
+        work.uses().forEach(u -> ids.add(u.item()));
+        terms(work).forEach(t -> t.hazards().from().forEach(f -> ids.add(f.id())));
+        List<Item> items = new ArrayList<>();
+        ids.forEach(id ->
+                Optional.ofNullable(all.setting().library().itemById().get(id)).ifPresent(items::add));
+        return items;
+    }
+
+    static List<StageTerms> terms(StepWork work) {
+        return work.parts().stream().map(StepWork.Part::terms).toList();
+    }
+
+    /** Kinds of physical danger, each once. */
+    static List<String> risks(StepWork work) {
+        return terms(work).stream()
+                .flatMap(t -> t.hazards().risks().stream())
+                .map(Risk::kind)
+                .distinct()
+                .toList();
+    }
+
+    static boolean hasRisk(StepWork work, String kind) {
+        return risks(work).contains(kind);
+    }
+
+    /** Protection that the stage asks for. */
+    static List<String> wear(StepWork work) {
+        return terms(work).stream()
+                .flatMap(t -> t.hazards().wear().stream())
+                .map(StageTerms.Named::id)
+                .distinct()
+                .toList();
+    }
+
+    static boolean earsCovered(StepWork work) {
+        return wear(work).stream().anyMatch(w -> (w + " ").startsWith(EAR));
+    }
+
+    /** Level of a machine: the job's own, else the highest that the stage's parts give. */
+    OptionalDouble level(StepWork work, Agent agent) {
+        JobSafety.StepSafety own = all.job().step(work.step());
+        var given = agent == Agent.VIBRATION ? own.vibration() : own.noise();
+        if (given.isPresent() && hasRisk(work, agent.risk())) {
+            return OptionalDouble.of(given.get().doubleValue());
+        }
+        return terms(work).stream()
+                .flatMap(t -> t.hazards().risks().stream())
+                .filter(r -> r.kind().equals(agent.risk()))
+                .flatMap(r -> r.level().stream())
+                .mapToDouble(q -> q.inBase().doubleValue())
+                .max();
+    }
+
+    static String bayKind(StepWork work) {
+        return terms(work).isEmpty() ? "" : terms(work).get(0).where().bay();
+    }
+
+    /** Id of the first bay of the shop that is of the step's kind; empty: none or any. */
+    String bay(StepWork work) {
+        String kind = bayKind(work);
+        return all.setting().bays().stream()
+                .filter(b -> kind.isEmpty() || b.kind().contains(kind))
+                .map(b -> b.id())
+                .findFirst()
+                .orElse("");
+    }
+}

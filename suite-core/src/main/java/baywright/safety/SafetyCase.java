@@ -1,0 +1,67 @@
+package baywright.safety;
+
+import baywright.plan.Plan;
+import baywright.plan.PlanWork;
+import baywright.plan.Proof;
+import baywright.plan.Prover;
+import baywright.plan.Setting;
+import baywright.plan.Step;
+import baywright.plan.StepWork;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A plan to be judged, with all that its judgement rests on.
+ *
+ * @param setting  vehicle, survey, library and bays
+ * @param plan     the steps
+ * @param proof    what the proof of the plan found
+ * @param work     what the steps take
+ * @param settings of the site
+ * @param job      what the job says about its safety
+ * @param people   who works there; empty: nobody was named
+ * @param vehicles how many alike, from 1; their work follows one upon the other
+ */
+public record SafetyCase(
+        Setting setting,
+        Plan plan,
+        Proof proof,
+        PlanWork work,
+        SafetySettings settings,
+        JobSafety job,
+        List<Worker> people,
+        int vehicles) {
+
+    public SafetyCase {
+        people = List.copyOf(people);
+        if (vehicles < 1) {
+            throw new IllegalArgumentException("a job has at least one vehicle, got " + vehicles);
+        }
+    }
+
+    /** Proves the plan and reckons its work first. */
+    public static SafetyCase of(
+            Setting setting, Plan plan, SafetySettings settings, JobSafety job, List<Worker> people, int vehicles) {
+        Prover prover = Prover.forSetting(setting);
+        return new SafetyCase(setting, plan, prover.prove(plan), prover.work(plan), settings, job, people, vehicles);
+    }
+
+    /** The same with another plan and other words about its safety. */
+    SafetyCase with(Remedy.Change change) {
+        return of(setting, change.plan(), settings, change.safety(), people, vehicles);
+    }
+
+    Optional<StepWork> work(String step) {
+        return work.steps().stream().filter(w -> w.step().equals(step)).findFirst();
+    }
+
+    Optional<Step> step(String id) {
+        return plan.steps().stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    /** A surveyed fact of a zone, else of the vehicle; empty text: not surveyed. */
+    String fact(String zone, String id) {
+        String ofVehicle = setting.survey().facts().getOrDefault(id, "");
+        return setting.survey().zone(zone).facts().getOrDefault(id, ofVehicle);
+    }
+}

@@ -1,0 +1,30 @@
+package baywright.safety;
+
+import baywright.plan.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Judges how safely a plan can be done. Pure: the same case gives an equal report. */
+public final class SafetyCheck {
+
+    private SafetyCheck() {}
+
+    /** Findings, exposures and, where one is over a limit, ways out. */
+    public static SafetyReport of(SafetyCase all) {
+        SafetyReport report = withoutRemedies(all);
+        return new SafetyReport(report.days(), report.findings(), new RemedyFinder(all, report).find());
+    }
+
+    static SafetyReport withoutRemedies(SafetyCase all) {
+        List<DayBook.Stint> stints = DayBook.of(all);
+        List<PersonDay> days = Exposures.of(all, stints);
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(DoseRule.check(all.settings(), days));
+        findings.addAll(new ApartRule(all).check(stints));
+        findings.addAll(new PeopleRule(all).check());
+        findings.addAll(new CautionRule(all).check());
+        findings.addAll(new ClimateRule(all).check(stints));
+        findings.addAll(new AirRule(all).check(stints));
+        return new SafetyReport(days, findings, List.of());
+    }
+}

@@ -1,0 +1,102 @@
+package baywright.safety;
+
+import java.util.Map;
+
+/**
+ * What a site holds its plans to. The usual values are those of the European directives; local law and the site's own
+ * measurements go first.
+ *
+ * @param vibration hand-arm vibration
+ * @param noise     noise at the ear
+ * @param day       how a day is reckoned until there is a timetable
+ * @param air       solvent vapour
+ * @param climate   margins of air and surface
+ */
+public record SafetySettings(VibrationRule vibration, NoiseRule noise, DayRule day, AirRule air, ClimateRule climate) {
+
+    /** Directives 2002/44/EC and 2003/10/EC; trigger share and protector from memory. */
+    public static final SafetySettings USUAL = new SafetySettings(
+            new VibrationRule(Vibration.ACTION, Vibration.LIMIT, Comparison.EXCEEDS, 0.65),
+            new NoiseRule(Noise.LOWER_ACTION, Noise.UPPER_ACTION, Noise.LIMIT, Comparison.EXCEEDS, 15),
+            new DayRule(Reckoning.LIKELY, 480),
+            new AirRule("uk", 5, Map.of(), Map.of()),
+            new ClimateRule(DewPoint.MARGIN, 2, 5));
+
+    /** Which of the three points of a hands-on time counts. */
+    public enum Reckoning {
+        LIKELY,
+        MEAN,
+        MOST
+    }
+
+    /**
+     * Values of A(8) in m/s², how they are compared, and the share of hands-on time with the trigger pulled.
+     *
+     * @param action       at or above it people are told and the exposure is brought down
+     * @param limit        never passed; not below {@code action}
+     * @param triggerShare above 0 to 1
+     */
+    public record VibrationRule(double action, double limit, Comparison comparison, double triggerShare) {
+        public VibrationRule {
+            if (!(action > 0) || !(limit >= action) || !(triggerShare > 0 && triggerShare <= 1)) {
+                throw new IllegalArgumentException(
+                        "vibration needs 0 < action <= limit and a trigger share up to 1, got " + action + ", " + limit
+                                + " and " + triggerShare);
+            }
+        }
+    }
+
+    /**
+     * Values of LEX,8h in dB(A).
+     *
+     * @param protector what the shop's hearing protectors take off where a stage says that they are worn, dB
+     */
+    public record NoiseRule(double lower, double upper, double limit, Comparison comparison, double protector) {
+        public NoiseRule {
+            if (!(lower <= upper && upper <= limit) || !(protector >= 0)) {
+                throw new IllegalArgumentException("noise needs lower <= upper <= limit and a protector from 0, got "
+                        + lower + ", " + upper + ", " + limit + " and " + protector);
+            }
+        }
+    }
+
+    /**
+     * Days of the step order: work begins each day at the hour of the job's start and goes on for so many minutes.
+     *
+     * @param minutes above 0 to 1440
+     */
+    public record DayRule(Reckoning reckoning, int minutes) {
+        public DayRule {
+            if (minutes <= 0 || minutes > 1440) {
+                throw new IllegalArgumentException("a day's work has 1 to 1440 minutes, got " + minutes);
+            }
+        }
+    }
+
+    /**
+     * Solvent vapour.
+     *
+     * @param limits      which list of limits: {@code uk} or {@code us}
+     * @param mixing      factor for uneven mixing, 1 to 10
+     * @param ventilation fresh air of a bay in m³/h, by bay id
+     * @param items       what an item gives off, by item id
+     */
+    public record AirRule(String limits, double mixing, Map<String, Double> ventilation, Map<String, Solvent> items) {
+        public AirRule {
+            ventilation = Map.copyOf(ventilation);
+            items = Map.copyOf(items);
+        }
+    }
+
+    /** A solvent's share of an item, percent by volume. */
+    public record Solvent(String substance, double percent) {}
+
+    /**
+     * Margins.
+     *
+     * @param dewPoint    K that a surface must be above the dew point
+     * @param temperature K within which a bound is near
+     * @param humidity    percent within which a bound is near
+     */
+    public record ClimateRule(double dewPoint, double temperature, double humidity) {}
+}
