@@ -20,7 +20,7 @@ final class FiguresPanel extends JPanel {
 
     void show(List<Figure> figures) {
         removeAll();
-        figures.forEach(figure -> add(tile(figure), "grow, push, sg tile"));
+        figures.forEach(figure -> add(tile(figure), "grow, push, sg tile, wmax 240"));
         revalidate();
         repaint();
     }

@@ -5,6 +5,7 @@ import baywright.swing.ShopView.Grade;
 import baywright.swing.ShopView.JobView;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -17,6 +18,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
+import javax.swing.text.View;
 import net.miginfocom.swing.MigLayout;
 
 /** What a proof found, worst first. */
@@ -83,6 +85,7 @@ final class FindingList extends JList<FindingView> {
 
         private final JLabel mark = new JLabel();
         private final JTextArea text = StartPage.sentence("");
+        private int width;
 
         Row() {
             super(new MigLayout("insets 5 12 5 12", "[]unrel[grow, fill]", "[top]"));
@@ -97,9 +100,18 @@ final class FindingList extends JList<FindingView> {
             text.setForeground(chosen ? list.getSelectionForeground() : list.getForeground());
             mark.setIcon(new GradeIcon(finding.grade()));
             text.setText(finding.text());
-            text.setSize(Math.max(UIScale.scale(200), list.getWidth() - UIScale.scale(56)), Short.MAX_VALUE);
+            width = list.getWidth();
             getAccessibleContext().setAccessibleName(word(finding.grade()) + ": " + finding.text());
             return this;
+        }
+
+        /** As high as this sentence wrapped at the list's width, whatever the row before was. */
+        @Override
+        public Dimension getPreferredSize() {
+            View lines = text.getUI().getRootView(text);
+            lines.setSize(Math.max(UIScale.scale(200), width - UIScale.scale(56)), Short.MAX_VALUE);
+            int sentence = (int) Math.ceil(lines.getPreferredSpan(View.Y_AXIS));
+            return new Dimension(width, Math.max(sentence, mark.getPreferredSize().height) + 2 * UIScale.scale(5));
         }
 
         /** A renderer lives outside the window and hears of a new look only here. */

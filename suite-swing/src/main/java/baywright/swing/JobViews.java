@@ -124,8 +124,8 @@ final class JobViews {
         return views;
     }
 
-    private static String capital(String names) {
-        return names.isEmpty() ? names : Character.toUpperCase(names.charAt(0)) + names.substring(1);
+    private static String capital(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     private List<FindingView> findings(WorkedJob worked) {
@@ -133,7 +133,7 @@ final class JobViews {
         return worked.proof().findings().stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .map(finding -> new FindingView(
-                        grade(finding.severity()), finding.step().orElse(""), texts.of(finding)))
+                        grade(finding.severity()), finding.step().orElse(""), capital(texts.of(finding))))
                 .toList();
     }
 

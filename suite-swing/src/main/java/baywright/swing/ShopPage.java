@@ -4,11 +4,10 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import javax.swing.BorderFactory;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import javax.swing.SwingConstants;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 
 /** An open workspace: its jobs on the left, the chosen one on the right. */
@@ -18,14 +17,14 @@ final class ShopPage extends JPanel {
 
     private final JobList jobs = new JobList();
     private final JobPage job = new JobPage();
-    private final JLabel hint = new JLabel("", SwingConstants.CENTER);
+    private final JTextArea hint = StartPage.sentence("");
     private final CardLayout cards = new CardLayout();
     private final JPanel right = new JPanel(cards);
 
     ShopPage() {
         super(new BorderLayout());
         JPanel hinted = new JPanel(new MigLayout("fill"));
-        hinted.add(hint, "center");
+        hinted.add(hint, "center, wmin 0");
         right.add(hinted, "hint");
         right.add(job, "job");
         JScrollPane scroll = new JScrollPane(jobs);

@@ -1,5 +1,6 @@
 package baywright.swing;
 
+import baywright.library.ScriptCache;
 import baywright.site.Site;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -10,15 +11,17 @@ final class SiteReader implements ShopReader {
 
     private final Clock clock;
     private final Locale locale;
+    private final ScriptCache cache;
 
-    SiteReader(Clock clock, Locale locale) {
+    SiteReader(Clock clock, Locale locale, ScriptCache cache) {
         this.clock = clock;
         this.locale = locale;
+        this.cache = cache;
     }
 
     @Override
     public ShopView read(Path workspace) {
-        Site site = Site.open(workspace, clock);
+        Site site = Site.open(workspace, clock, cache);
         JobViews views = new JobViews(site, locale);
         return new ShopView(
                 site.shop().name(),

@@ -1,6 +1,7 @@
 package baywright.swing;
 
 import baywright.cli.WindowOpener;
+import baywright.library.ScriptCache;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -20,8 +21,8 @@ public final class SuiteOpener implements WindowOpener {
     public void open(Optional<Path> workspace, Path home) {
         SwingUtilities.invokeLater(() -> {
             Look.LIGHT.apply();
-            MainWindow window =
-                    new MainWindow(new SiteReader(Clock.systemUTC(), Locale.getDefault(Locale.Category.FORMAT)));
+            MainWindow window = new MainWindow(
+                    new SiteReader(Clock.systemUTC(), Locale.getDefault(Locale.Category.FORMAT), ScriptCache.ofUser()));
             window.setVisible(true);
             workspace.ifPresent(window::open);
         });

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.accessibility.Accessible;
 import javax.swing.AbstractButton;
@@ -71,6 +72,27 @@ class MainWindowTest {
             return page.chosenStep();
         });
         assertThat(step).isEqualTo("s3");
+    }
+
+    @Test
+    void findingsOfOneLineAreAllAsHighAsOneLine() throws Exception {
+        openWith(workspace -> Shops.twoJobs());
+        until(() -> window.getTitle().contains("Millrace"));
+        assertThat(onEventThread(() -> {
+                    window.validate();
+                    JList<?> findings = everything(window)
+                            .filter(FindingList.class::isInstance)
+                            .map(c -> (JList<?>) c)
+                            .findFirst()
+                            .orElseThrow();
+                    int line = findings.getFontMetrics(findings.getFont()).getHeight();
+                    return IntStream.range(0, 3)
+                            .map(i -> findings.getCellBounds(i, i).height)
+                            .filter(height -> height < line || height >= 2 * line)
+                            .boxed()
+                            .toList();
+                }))
+                .isEmpty();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package baywright.swing;
 
+import baywright.library.ScriptCache;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
@@ -20,7 +21,7 @@ final class Screenshots {
     /** Words: a folder for the pictures and a workspace to show, such as the demo. */
     public static void main(String[] args) throws Exception {
         Path folder = Files.createDirectories(Path.of(args[0]));
-        ShopView shop = new SiteReader(Clock.systemUTC(), Locale.UK).read(Path.of(args[1]));
+        ShopView shop = new SiteReader(Clock.systemUTC(), Locale.UK, ScriptCache.none()).read(Path.of(args[1]));
         for (Look look : Look.values()) {
             SwingUtilities.invokeAndWait(() -> {
                 look.apply();
@@ -32,6 +33,7 @@ final class Screenshots {
                 window.validate();
                 shoot(window, folder.resolve("shop-" + name(look)));
                 window.show(Shops.noJobs());
+                window.validate();
                 shoot(window, folder.resolve("empty-" + name(look)));
                 window.dispose();
             });
