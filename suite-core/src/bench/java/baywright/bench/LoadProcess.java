@@ -3,6 +3,7 @@ package baywright.bench;
 import baywright.library.Item;
 import baywright.library.LibraryLoader;
 import baywright.library.LibraryLoader.Loaded;
+import baywright.library.ScriptCache;
 import baywright.script.ScriptParser;
 import groovy.lang.GroovyShell;
 import java.io.IOException;
@@ -18,7 +19,7 @@ import org.codehaus.groovy.control.SourceUnit;
 
 /**
  * A whole process that reads scripts in one way and ends. Its arguments: the way, the scripts (a folder or one file), and
- * for the way {@code library} the price list.
+ * for the ways {@code library} and {@code cached} the price list and the cache's folder.
  */
 public final class LoadProcess {
 
@@ -30,7 +31,9 @@ public final class LoadProcess {
         int read =
                 switch (args[0]) {
                     case "nothing" -> 0;
-                    case "library" -> library(scripts, PlainItems.read(Path.of(args[2])));
+                    case "library" -> library(scripts, PlainItems.read(Path.of(args[2])), ScriptCache.none());
+                    case "cached" ->
+                        library(scripts, PlainItems.read(Path.of(args[2])), ScriptCache.in(Path.of(args[3])));
                     case "script" -> script(scripts);
                     case "groovy-parser" -> groovyParser(texts(scripts));
                     case "groovy-shell" -> groovyShell(texts(scripts));
@@ -45,9 +48,9 @@ public final class LoadProcess {
                 : Map.of(scripts.getFileName().toString(), Files.readString(scripts));
     }
 
-    /** The program's own load, on all cores, up to the checked library. */
-    private static int library(Path folder, List<Item> items) throws IOException {
-        Loaded loaded = LibraryLoader.load(folder, items);
+    /** The program's own load, on all cores, up to the checked library. A cache that is empty is filled. */
+    private static int library(Path folder, List<Item> items, ScriptCache cache) throws IOException {
+        Loaded loaded = LibraryLoader.load(folder, items, cache);
         if (!loaded.errors().isEmpty()) {
             throw new IllegalStateException(loaded.errors().get(0).toString());
         }
