@@ -60,6 +60,18 @@ final class StagesCheckCommand implements Callable<Integer> {
                     errors,
                     problems.size() - errors);
         }
-        return errors == 0 ? ExitStatus.FINE : ExitStatus.STOPPED;
+        return status(problems);
+    }
+
+    /** A script that cannot be read as it stands is bad input; examples that come out otherwise are a failed check. */
+    private static int status(List<Problem> problems) {
+        List<Problem> errors = problems.stream()
+                .filter(p -> p.severity() == Problem.Severity.ERROR)
+                .toList();
+        if (errors.isEmpty()) {
+            return ExitStatus.FINE;
+        }
+        boolean onlyExamples = errors.stream().allMatch(p -> p.code().equals("example-fails"));
+        return onlyExamples ? ExitStatus.STOPPED : ExitStatus.BAD_INPUT;
     }
 }

@@ -7,6 +7,7 @@ import baywright.library.State.Scope;
 import baywright.quantity.Quantity;
 import baywright.quantity.Unit;
 import baywright.script.Call;
+import baywright.script.Limits;
 import baywright.script.Nearest;
 import baywright.script.Node;
 import baywright.script.Place;
@@ -135,6 +136,9 @@ final class FileBlock extends Blocks {
     private final List<Met> nameless = new ArrayList<>();
     private final List<Met> stages = new ArrayList<>();
 
+    private int declared;
+    private boolean fullOfStages;
+
     FileBlock(Problems problems) {
         super(SECTION.name());
         this.problems = problems;
@@ -145,6 +149,10 @@ final class FileBlock extends Blocks {
         String param = call.word().name().equals("constant") ? "name" : "id";
         String id = call.text(param);
         Place place = call.value(param).place();
+        if (++declared > Limits.DECLARATIONS) {
+            tooMany(call, declared == Limits.DECLARATIONS + 1, Limits.DECLARATIONS, "declarations");
+            return;
+        }
         switch (call.word().name()) {
             case "state" -> state(call, id, place);
             case "surface" -> surfaces.add(new Surface(id, call.text("means"), place));
@@ -153,6 +161,15 @@ final class FileBlock extends Blocks {
             case "factor" -> factor(call, id, place);
             case "constant" -> constant(call, id, place);
             default -> stage(call, id, place);
+        }
+    }
+
+    private static void tooMany(Call call, boolean first, int most, String what) {
+        if (first) {
+            call.error(
+                    call.place(),
+                    "limit",
+                    "a file holds at most " + most + " " + what + "; put this and what follows into another file");
         }
     }
 
@@ -241,6 +258,9 @@ final class FileBlock extends Blocks {
         if (!word.name().equals("stage")) {
             return false;
         }
+        if (nameless.size() >= Limits.STAGES) {
+            return true;
+        }
         nameless.add(new Met("", Optional.empty(), place, block, scope));
         return true;
     }
@@ -256,6 +276,11 @@ final class FileBlock extends Blocks {
     private void stage(Call call, String id, Place place) {
         if (call.isConditional()) {
             call.error(call.place(), "conditional", "a stage cannot stand in an if, a switch or a loop");
+            return;
+        }
+        if (stages.size() >= Limits.STAGES) {
+            tooMany(call, !fullOfStages, Limits.STAGES, "stages");
+            fullOfStages = true;
             return;
         }
         stages.add(new Met(id, call.given("like"), place, call.block().orElseThrow(), call.scope()));

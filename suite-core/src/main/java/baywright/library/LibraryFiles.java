@@ -1,5 +1,6 @@
 package baywright.library;
 
+import baywright.script.Characters;
 import baywright.script.Place;
 import baywright.script.Problem;
 import baywright.script.Problem.Severity;
@@ -48,6 +49,15 @@ record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
         }
         for (Path path : paths) {
             String name = folder.relativize(path).toString().replace('\\', '/');
+            if (Characters.hasForbidden(name)
+                    || name.indexOf('\n') >= 0
+                    || name.indexOf('\t') >= 0
+                    || name.indexOf('\r') >= 0) {
+                problems.add(problem(
+                        shown(name),
+                        "the name of the file or of its folder holds an invisible character, shown as ?; rename it"));
+                continue;
+            }
             try {
                 texts.put(name, text(path));
             } catch (CharacterCodingException e) {
@@ -59,6 +69,18 @@ record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
             }
         }
         return new LibraryFiles(texts, problems);
+    }
+
+    private static String shown(String name) {
+        StringBuilder shown = new StringBuilder();
+        name.codePoints().forEach(c -> {
+            boolean harmless = !Character.isISOControl(c)
+                    && !Characters.isForbidden(c)
+                    && Character.getType(c) != Character.NON_SPACING_MARK
+                    && Character.getType(c) != Character.ENCLOSING_MARK;
+            shown.appendCodePoint(harmless ? c : '?');
+        });
+        return shown.toString();
     }
 
     private static final class TooLarge extends IOException {

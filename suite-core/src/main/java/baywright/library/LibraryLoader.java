@@ -6,6 +6,7 @@ import baywright.script.Problem;
 import baywright.script.Problem.Severity;
 import baywright.script.Problems;
 import baywright.script.ScriptParser;
+import baywright.script.Steps;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -139,18 +141,27 @@ public final class LibraryLoader {
         }
         Surroundings around = new Surroundings(withSize(facts), constants);
         Inheritance inheritance = new Inheritance(met, problemsOf);
-        List<StageDraft> stages = inParallel(
-                workers,
-                inheritance.lines().stream()
-                        .<Callable<StageDraft>>map(l -> () -> StageDraft.read(
-                                l, around, !broken.contains(l.own().id())))
-                        .toList());
+        Map<String, List<Lineage>> linesOf = inheritance.lines().stream()
+                .collect(Collectors.groupingBy(l -> l.own().place().file()));
+        // The stages of a file share its steps: one after the other, so that the same one is the first without any.
+        Map<String, StageDraft> drafts = new HashMap<>();
+        inParallel(
+                        workers,
+                        files.stream()
+                                .<Callable<List<StageDraft>>>map(f -> () ->
+                                        drafts(linesOf.getOrDefault(f.file(), List.of()), around, broken, f.steps()))
+                                .toList())
+                .forEach(ofFile -> ofFile.forEach(d -> drafts.put(d.stage().id(), d)));
+        List<StageDraft> stages =
+                inheritance.lines().stream().map(l -> drafts.get(l.own().id())).toList();
         List<StageDraft> nameless = inParallel(
-                workers,
-                files.stream()
-                        .flatMap(f -> f.block().nameless().stream())
-                        .<Callable<StageDraft>>map(m -> () -> StageDraft.read(new Lineage(m), around, false))
-                        .toList());
+                        workers,
+                        files.stream()
+                                .<Callable<List<StageDraft>>>map(f -> () -> nameless(f, around))
+                                .toList())
+                .stream()
+                .flatMap(List::stream)
+                .toList();
         files.forEach(around::noteUnused);
         Set<String> ids = new LinkedHashSet<>(met.ids());
         LibraryLint lint = new LibraryLint(states, surfaces, families, facts, stock, ids);
@@ -193,6 +204,18 @@ public final class LibraryLoader {
             known.add(SIZE);
         }
         return known;
+    }
+
+    private static List<StageDraft> drafts(List<Lineage> lines, Surroundings around, Set<String> broken, Steps steps) {
+        return lines.stream()
+                .map(l -> StageDraft.read(l, around, !broken.contains(l.own().id()), steps))
+                .toList();
+    }
+
+    private static List<StageDraft> nameless(FileDraft file, Surroundings around) {
+        return file.block().nameless().stream()
+                .map(m -> StageDraft.read(new Lineage(m), around, false, file.steps()))
+                .toList();
     }
 
     private static FileDraft file(String name, String text, KeptLibrary kept) {

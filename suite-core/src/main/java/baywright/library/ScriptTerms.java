@@ -5,6 +5,7 @@ import baywright.script.Problem;
 import baywright.script.Problem.Severity;
 import baywright.script.Problems;
 import baywright.script.ScriptFault;
+import baywright.script.Steps;
 import baywright.script.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +57,7 @@ final class ScriptTerms implements Stage.TermsSource {
     }
 
     private StageTerms workOut(StageNames names) {
-        Attempt attempt = attempt(names);
+        Attempt attempt = attempt(names, new Steps());
         if (!attempt.problems().isEmpty()) {
             throw new ScriptFault(attempt.problems());
         }
@@ -66,15 +67,15 @@ final class ScriptTerms implements Stage.TermsSource {
     /** Terms with what was wrong while they were worked out; what was wrong is missing from them. */
     record Attempt(StageTerms terms, List<Problem> problems) {}
 
-    /** Works out the terms without keeping them, and with whatever errors there are. */
-    Attempt attempt(Map<String, Value> with, Map<String, Value> surveyed) {
-        return attempt(new StageNames(inputs, around, with, surveyed));
+    /** Works out the terms without keeping them, and with whatever errors there are, with steps of a file's checking. */
+    Attempt attempt(Map<String, Value> with, Map<String, Value> surveyed, Steps steps) {
+        return attempt(new StageNames(inputs, around, with, surveyed), steps);
     }
 
-    private Attempt attempt(StageNames names) {
+    private Attempt attempt(StageNames names, Steps steps) {
         Problems problems = new Problems();
         TermsBlock block = new TermsBlock();
-        Evaluator evaluator = new Evaluator(StageLanguage.VOCABULARY, problems, names, false);
+        Evaluator evaluator = new Evaluator(StageLanguage.VOCABULARY, problems, names, false, steps);
         line.run(evaluator, block);
         return new Attempt(
                 block.build(evaluator.read()),

@@ -5,6 +5,7 @@ import static baywright.script.Word.word;
 import baywright.library.Example.Between;
 import baywright.quantity.Quantity;
 import baywright.script.Call;
+import baywright.script.Limits;
 import baywright.script.Nearest;
 import baywright.script.Place;
 import baywright.script.Problems;
@@ -212,6 +213,13 @@ final class StageBlock extends Blocks {
 
     private void example(Call call) {
         onlyOnce(call, "example '" + call.text("name") + "'");
+        if (examples.size() >= Limits.EXAMPLES) {
+            call.error(
+                    call.place(),
+                    "limit",
+                    "a stage holds at most " + Limits.EXAMPLES + " examples; keep those that differ most");
+            return;
+        }
         Map<String, Value> with = new LinkedHashMap<>();
         call.map("with").forEach((name, value) -> {
             Optional<Input> input =

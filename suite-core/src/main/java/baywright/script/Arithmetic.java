@@ -184,10 +184,59 @@ final class Arithmetic {
     }
 
     static String text(String text, Place place) {
+        fits(text, place);
+        return text;
+    }
+
+    static void fits(CharSequence text, Place place) {
         if (text.length() > Limits.TEXT_RESULT) {
             throw Fault.of(place, "limit", "a text holds at most " + Limits.TEXT_RESULT + " characters");
         }
-        return text;
+    }
+
+    /** Steps that an operator takes beyond the one of its own: a power its exponent, else what its sides hold. */
+    static long cost(Operator operator, Value left, Value right) {
+        boolean power = operator == Operator.POWER && right.raw() instanceof BigDecimal;
+        long exponent = power
+                ? ((BigDecimal) right.raw()).min(BigDecimal.valueOf(MOST_POWER)).longValue()
+                : 0;
+        boolean deep = operator == Operator.EQUAL || operator == Operator.NOT_EQUAL || operator == Operator.IN;
+        long sides = deep ? inside(left, 0) + inside(right, 0) : cost(left) + cost(right);
+        return Math.max(exponent, 0) + sides;
+    }
+
+    /** Steps that reading a value once takes beyond the first: one for each 16 digits, 64 characters and entry. */
+    static long cost(Value value) {
+        Object raw = value.raw();
+        if (raw instanceof BigDecimal number) {
+            return ((long) number.precision() + Math.abs((long) number.scale())) / 16;
+        }
+        if (raw instanceof Quantity quantity) {
+            return ((long) quantity.amount().precision()
+                            + Math.abs((long) quantity.amount().scale()))
+                    / 16;
+        }
+        if (raw instanceof String text) {
+            return text.length() / 64;
+        }
+        if (raw instanceof List<?> list) {
+            return list.size();
+        }
+        return raw instanceof Map<?, ?> map ? map.size() : 0;
+    }
+
+    /** The same with what stands in lists in lists; counted no further than to more than anything may cost. */
+    private static long inside(Value value, long before) {
+        long cost = before + cost(value);
+        if (value.raw() instanceof List<?> list) {
+            for (Object entry : list) {
+                if (cost > Limits.STEPS) {
+                    break;
+                }
+                cost = inside((Value) entry, cost);
+            }
+        }
+        return cost;
     }
 
     static <T> List<T> list(List<T> list, Place place) {

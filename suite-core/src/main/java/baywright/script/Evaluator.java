@@ -30,7 +30,8 @@ public final class Evaluator {
     private final WordMessages messages;
     private int speculative;
     private int loops;
-    private int steps;
+    private long steps;
+    private final Steps ofFile;
 
     /**
      * Makes one for a run.
@@ -39,6 +40,18 @@ public final class Evaluator {
      * @param checking whether both branches of conditions are visited
      */
     public Evaluator(Vocabulary vocabulary, Problems problems, Names names, boolean checking) {
+        this(vocabulary, problems, names, checking, new Steps());
+    }
+
+    /**
+     * Makes one for a run that is one of several.
+     *
+     * @param names    what the script may read beyond its own locals
+     * @param checking whether both branches of conditions are visited
+     * @param ofFile   steps that the runs share
+     */
+    public Evaluator(Vocabulary vocabulary, Problems problems, Names names, boolean checking, Steps ofFile) {
+        this.ofFile = ofFile;
         this.vocabulary = vocabulary;
         this.messages = new WordMessages(vocabulary);
         this.problems = problems;
@@ -117,9 +130,18 @@ public final class Evaluator {
     }
 
     void step(Place place) {
-        if (++steps > Limits.STEPS) {
-            throw new Exhausted(place);
+        charge(1, place);
+    }
+
+    /** Takes so many steps at once, for work whose cost grows with its values. */
+    void charge(long cost, Place place) {
+        steps += cost;
+        if (steps > Limits.STEPS) {
+            throw new Exhausted(
+                    place,
+                    "the script takes more than " + Limits.STEPS + " steps to work out; shorten its loops and lists");
         }
+        ofFile.take(cost, place);
     }
 
     private void statement(Node node, Scope scope, Handler handler) {
@@ -282,6 +304,8 @@ public final class Evaluator {
             }
         }
         if (left instanceof Node.Name name && messages.isWord(name.name(), handler.section())) {
+            // It was meant, so that nobody is told that it is missing besides.
+            vocabulary.section(handler.section()).word(name.name()).ifPresent(handler::met);
             throw Fault.of(
                     name.place(),
                     "wrong-argument",

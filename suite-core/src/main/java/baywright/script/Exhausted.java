@@ -7,12 +7,8 @@ final class Exhausted extends RuntimeException {
 
     private final transient Place place;
 
-    Exhausted(Place place) {
-        super(
-                "the script takes more than " + Limits.STEPS + " steps to work out; shorten its lists",
-                null,
-                false,
-                false);
+    Exhausted(Place place, String message) {
+        super(message, null, false, false);
         this.place = place;
     }
 

@@ -154,6 +154,7 @@ final class Expressions {
         if (operator == Operator.IN && binary.right() instanceof Node.Items list) {
             list.items().forEach(i -> checkChoice(binary.left(), i));
         }
+        run.charge(Arithmetic.cost(operator, left, right), binary.place());
         return Arithmetic.apply(operator, left, right, binary.place());
     }
 
@@ -263,7 +264,8 @@ final class Expressions {
             Value value = value(part, scope);
             from.addAll(value.from());
             text.append(Functions.plain(value));
-            Arithmetic.text(text.toString(), template.place());
+            Arithmetic.fits(text, template.place());
+            run.charge(Arithmetic.cost(value), template.place());
         }
         return new Value(text.toString(), template.place(), from);
     }
@@ -355,6 +357,9 @@ final class Expressions {
                 args,
                 call.block().map(b -> (with, place) -> run.apply(b, with, place, scope, target, handler)),
                 call.place());
+        boolean compares = call.name().equals("contains") && !args.isEmpty();
+        long cost = compares ? Arithmetic.cost(Operator.IN, args.get(0), target) : Arithmetic.cost(target);
+        run.charge(cost, call.place());
         return Functions.apply(call.name(), use);
     }
 }

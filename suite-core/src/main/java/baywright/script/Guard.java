@@ -141,6 +141,13 @@ final class Guard {
                             + source.text().length() + "; put some of its stages into another file");
             return;
         }
+        if (source.lastLine() > Limits.LINES) {
+            stop(
+                    Place.ofFile(source.file()),
+                    "a file holds at most " + Limits.LINES + " lines, this one " + source.lastLine()
+                            + "; put some of its stages into another file");
+            return;
+        }
         for (int line = 1; line <= source.lastLine(); line++) {
             int column = 0;
             for (int point : source.line(line).codePoints().toArray()) {

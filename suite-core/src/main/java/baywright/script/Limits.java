@@ -4,7 +4,7 @@ package baywright.script;
  * How large a script and its values may be. Groovy's parser cannot be stopped once it runs, so the limits on text are
  * checked before it sees the text; they keep the slowest known constructs of Groovy 5.0.8 below a second.
  */
-final class Limits {
+public final class Limits {
 
     /** Characters of one file. */
     static final int TEXT = 64 * 1024;
@@ -44,6 +44,21 @@ final class Limits {
 
     /** Steps of one evaluation. */
     static final int STEPS = 200_000;
+
+    /** Steps of all evaluations that one file's checking takes. */
+    static final int FILE_STEPS = 1_000_000;
+
+    /** Declarations of one file, stages among them. */
+    public static final int DECLARATIONS = 500;
+
+    /** Stages of one file. */
+    public static final int STAGES = 100;
+
+    /** Examples of one stage. */
+    public static final int EXAMPLES = 50;
+
+    /** Lines of one file. */
+    static final int LINES = 5_000;
 
     /** Helpers that are being worked out at the same time. */
     static final int HELPERS = 16;

@@ -212,7 +212,7 @@ class ShopWorkTest {
         Path script = workspace.resolve("stages/sealant.groovy");
         Files.writeString(script, Files.readString(script).replace("'washed'", "'wahsed'"));
         Desk.Answer answer = desk.answerTo("stages", "check", script.toString());
-        assertThat(answer.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);
         List<String> lines = answer.out().lines().toList();
         assertThat(lines.get(0)).contains("sealant.groovy:").contains("nearest is 'washed'");
         assertThat(lines.get(1).substring(lines.get(2).indexOf('^'))).startsWith("'wahsed'");

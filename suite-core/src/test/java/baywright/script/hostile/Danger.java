@@ -3,7 +3,7 @@ package baywright.script.hostile;
 import java.util.Locale;
 
 /** What a hostile script does to a program that simply runs it. */
-enum Danger {
+public enum Danger {
     /** The file {@code marker} exists afterwards: the script acted as it liked. */
     MARKER,
     /** A file, a property of the system, the locale, the terminal or a shared name is no longer what it was. */

@@ -82,7 +82,7 @@ final class DangerRun {
                 "-Dhostile.flag=true",
                 "-Dhostile.secret=" + DangerChild.SECRET,
                 "-cp",
-                System.getProperty("java.class.path"),
+                Screen.classPath(),
                 DangerChild.class.getName(),
                 report.toString(),
                 list.toString(),

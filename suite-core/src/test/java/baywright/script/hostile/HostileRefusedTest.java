@@ -140,7 +140,7 @@ class HostileRefusedTest {
                         "-Xlog:class+load:file=" + classes + "::filecount=0",
                         "-Dhostile.armed=true",
                         "-cp",
-                        System.getProperty("java.class.path"),
+                        Screen.classPath(),
                         FenceChild.class.getName(),
                         report.toString(),
                         folder.resolve("library").toString())

@@ -22,9 +22,9 @@ import java.util.List;
  * @param message how the refusal starts
  * @param what    what the script does, for the reader
  */
-record HostileScript(String name, Danger danger, String place, String message, String what) {
+public record HostileScript(String name, Danger danger, String place, String message, String what) {
 
-    static List<HostileScript> all() {
+    public static List<HostileScript> all() {
         List<HostileScript> all = new ArrayList<>();
         for (String line : read("index.tsv").lines().skip(1).toList()) {
             String[] cells = line.split("\t", -1);
@@ -57,7 +57,7 @@ record HostileScript(String name, Danger danger, String place, String message, S
     }
 
     /** Writes the script as it would lie on the disk. */
-    void writeTo(Path file, int port) throws IOException {
+    public void writeTo(Path file, int port) throws IOException {
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
             Template.write(read(name), port, out);
         }

@@ -1,11 +1,15 @@
 package baywright.script.hostile;
 
+import java.io.File;
+import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.plaf.basic.BasicHTML;
 
 /** Judges what texts would do to the people and the terminals that they are shown to. */
@@ -19,6 +23,13 @@ final class Screen {
             Map.of(0x430, "a", 0x435, "e", 0x440, "p", 0x3bf, "o", 0x2011, "-", 0x2010, "-");
 
     private Screen() {}
+
+    /** The class path of this process for one that runs in another folder. */
+    static String classPath() {
+        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .map(entry -> Path.of(entry).toAbsolutePath().toString())
+                .collect(Collectors.joining(File.pathSeparator));
+    }
 
     static Set<Danger> of(List<String> shown, String source) {
         Set<Danger> found = EnumSet.noneOf(Danger.class);

@@ -1,0 +1,97 @@
+package baywright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import baywright.script.hostile.HostileScript;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code stages check} on folders from elsewhere, as its user sees it. */
+class StagesCheckTest {
+
+    private static final Path SHIPPED = Path.of("..", "stage-scripts");
+
+    @TempDir
+    private Path folder;
+
+    private Desk desk;
+
+    @BeforeEach
+    void sitDown() {
+        desk = new Desk(folder.resolve("settings"), folder);
+    }
+
+    /** One script of each technique; the whole set is held to its places by the tests of the loader. */
+    private static Map<String, HostileScript> sample() {
+        Map<String, HostileScript> sample = new LinkedHashMap<>();
+        for (HostileScript script : HostileScript.all()) {
+            sample.putIfAbsent(script.name().replaceAll("/.*", ""), script);
+        }
+        return sample;
+    }
+
+    @Test
+    void aFolderOfHostileScriptsIsBadInputAndEachIsNamed() throws IOException {
+        Path scripts = Files.createDirectories(folder.resolve("hostile"));
+        Map<String, HostileScript> sample = sample();
+        for (Map.Entry<String, HostileScript> one : sample.entrySet()) {
+            one.getValue().writeTo(scripts.resolve(one.getKey() + ".groovy"), 9);
+        }
+
+        Desk.Answer answer = desk.answerTo("stages", "check", scripts.toString());
+
+        assertThat(sample).hasSizeGreaterThan(20);
+        assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        sample.keySet().forEach(technique -> assertThat(answer.out()).contains(technique + ".groovy:"));
+        assertThat(answer.out()).doesNotContain("\u001b", "\tat ");
+    }
+
+    @Test
+    void eachHostileScriptByItselfIsBadInputAtItsPlace() throws IOException {
+        for (HostileScript script : sample().values()) {
+            Path alone = Files.createDirectories(folder.resolve("alone"));
+            script.writeTo(alone.resolve("script.groovy"), 9);
+
+            Desk.Answer answer = desk.answerTo("stages", "check", alone.toString());
+
+            String place = script.place().equals("0:0") ? "" : ":" + script.place();
+            assertThat(answer.status()).as(script.name()).isEqualTo(ExitStatus.BAD_INPUT);
+            assertThat(answer.out()).contains("script.groovy" + place + ": ");
+        }
+    }
+
+    @Test
+    void everyShippedScriptIsAccepted() {
+        Desk.Answer answer = desk.answerTo("stages", "check", SHIPPED.toString());
+
+        assertThat(answer.status()).as(answer.out()).isEqualTo(ExitStatus.FINE);
+    }
+
+    @Test
+    void anExampleThatComesOutOtherwiseIsAFailedCheckAndNoBadInput() throws IOException {
+        Path scripts = Files.createDirectories(folder.resolve("own"));
+        Files.copy(SHIPPED.resolve("shapes.json"), scripts.resolve("shapes.json"));
+        Files.writeString(scripts.resolve("a.groovy"), """
+                surface 'paint', means: 'body panels'
+                family 'wash', title: 'Washing'
+                stage('rub') {
+                    title 'Rubbing'
+                    family 'wash'
+                    worksOn 'paint'
+                    time { attended 1.min, 2.min, 3.min, per: 'vehicle' }
+                    example 'never so long', on: 'saloon', attended: 500.min..600.min
+                }
+                """);
+
+        Desk.Answer answer = desk.answerTo("stages", "check", scripts.toString());
+
+        assertThat(answer.status()).as(answer.out()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.out()).contains("a.groovy:8:5");
+    }
+}
