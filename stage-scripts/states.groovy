@@ -1,4 +1,4 @@
-// What a zone, the vehicle or the bay can be. Meanings are the trade's; the two life spans are common practice, no source.
+// What a zone, the vehicle or the bay can be. Meanings are the trade's; the life span is common practice, no source.
 // Facts that the survey finds (hard paint, a repaint) are not states: see facts.groovy.
 
 // dirt, water, chemistry
@@ -19,7 +19,7 @@ state 'protection-off', means: 'old wax, sealant or dressing stripped'
 // measuring and covering
 state 'measured', means: 'readings recorded for this zone'
 state 'spot-proven', means: 'the method is proven on this paint'
-state 'masked', means: 'taped up', lasts: 48.h
+state 'masked', means: 'taped up'
 state 'trim-off', means: 'parts taken off'
 state 'touched-in', means: 'paint put in a chip or scratch, not yet levelled'
 

@@ -15,7 +15,6 @@ stage('bright-metal-polish') {
     }
     after {
         clears 'panel-wiped'
-        clears 'panel-wiped', reach: 'neighbours'
         sets 'polished', 'oily'
     }
     time {

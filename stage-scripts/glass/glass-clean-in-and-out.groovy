@@ -22,6 +22,7 @@ stage('glass-clean-in-and-out') {
     }
     hazards {
         from 'glass-cleaner'
+        keepApart 'ammonia', why: 'crazes tinted film'
     }
     crew {
         people 1

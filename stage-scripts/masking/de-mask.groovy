@@ -6,6 +6,7 @@ stage('de-mask') {
     revision 1
     inputs {
         choice 'standard', from: ['usual', 'show'], usual: 'usual', why: 'show standard takes one and a half to two times as long'
+        choice 'refits', from: ['none', 'stuck-on', 'clip-on'], usual: 'none', why: 'parts that go back on: stuck-on badges before a coating, clips after it'
     }
     worksOn 'paint', 'glass', 'wheel', 'arch', 'trim', 'lamp', 'bright-metal', 'fabric-roof'
     before {

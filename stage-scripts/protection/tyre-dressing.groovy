@@ -10,7 +10,6 @@ stage('tyre-dressing') {
         needs 'washed', 'dry', why: 'dressing over dirt or damp slings'
     }
     after {
-        clears 'panel-wiped', reach: 'neighbours'
         sets 'dressed'
     }
     time {
@@ -31,9 +30,9 @@ stage('tyre-dressing') {
     example 'four tyres', on: 'saloon',
             attended: 9.min..9.min, standing: 10.min..10.min,
             uses: [dressing: 80.ml],
-            sets: ['dressed'], clears: ['panel-wiped']
+            sets: ['dressed']
     example 'front tyres', on: 'medium-van', zones: ['wheel-front-left', 'wheel-front-right'],
             attended: 4.5.min..4.5.min, standing: 10.min..10.min,
             uses: [dressing: 40.ml],
-            sets: ['dressed'], clears: ['panel-wiped']
+            sets: ['dressed']
 }

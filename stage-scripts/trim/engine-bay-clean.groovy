@@ -15,7 +15,6 @@ stage('engine-bay-clean') {
     }
     after {
         clears 'loose-soil', 'panel-wiped'
-        clears 'panel-wiped', reach: 'neighbours'
         sets 'washed', 'dressed', 'wet'
         arrives 'dry', after: 30.min
     }

@@ -15,7 +15,6 @@ stage('fabric-roof-proof') {
     }
     after {
         clears 'panel-wiped'
-        clears 'panel-wiped', reach: 'neighbours'
         sets 'proofed', 'curing'
         arrives 'water-safe', after: 720.min
     }

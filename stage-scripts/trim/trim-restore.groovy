@@ -11,7 +11,6 @@ stage('trim-restore') {
     }
     after {
         clears 'panel-wiped'
-        clears 'panel-wiped', reach: 'neighbours'
         sets 'dressed', 'oily'
     }
     time {

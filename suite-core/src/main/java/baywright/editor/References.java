@@ -24,6 +24,9 @@ import java.util.stream.Collectors;
  */
 final class References {
 
+    /** The section of what a rule asks. */
+    private static final String CONDITION = "condition";
+
     /** The file whose definitions every script of a library may read. */
     private static final String WORDS_FILE = "words.groovy";
 
@@ -120,7 +123,60 @@ final class References {
                             .ifPresent(n -> named(argument.tokens(), n, inside, names));
                     expression(argument.tokens(), inside, allInputs(inside));
                 }
-                phrases(phrase.body(), inside, bound(phrase, names));
+                if (phrase.word().flatMap(Word::opens).filter(CONDITION::equals).isPresent()) {
+                    condition(phrase, phrases, names);
+                } else {
+                    phrases(phrase.body(), inside, bound(phrase, names));
+                }
+            }
+        }
+
+        private void condition(Phrase phrase, List<Phrase> rule, Map<String, Given> names) {
+            List<Token> tokens = Scan.of(texts.get(file)).stream()
+                    .filter(t -> t.from() > phrase.head().from() && t.to() <= phrase.to())
+                    .filter(t -> t.kind() != Token.Kind.COMMENT && t.kind() != Token.Kind.LINE_END)
+                    .toList();
+            new Condition(tokens, new Asked(rule, names)).read();
+        }
+
+        /** What the condition of a rule asks for, noted with the texts behind its names. */
+        private final class Asked implements Condition.Found {
+            private final List<Phrase> rule;
+            private final Map<String, Given> names;
+
+            Asked(List<Phrase> rule, Map<String, Given> names) {
+                this.rule = rule;
+                this.names = names;
+            }
+
+            @Override
+            public void text(Token text, String kind, boolean loose, String stage) {
+                if (!text.hasParts() && text.closed()) {
+                    Form form = loose ? Form.LOOSE_TEXT : Form.TEXT;
+                    found.add(new Reference(file, kind, text.content(), form, stage, text.from(), text.to()));
+                }
+            }
+
+            @Override
+            public void name(Token name, String kind) {
+                Given given = names.get(name.text());
+                if (given != null) {
+                    texts(given.file(), given.tokens(), kind, Form.TEXT, "", names, 0);
+                }
+            }
+
+            @Override
+            public String stageWith(String input) {
+                return rule.stream()
+                        .filter(p -> p.isWord("at"))
+                        .flatMap(p -> p.arguments().stream())
+                        .filter(a -> a.name().filter(n -> n.is("stages")).isPresent())
+                        .flatMap(a -> a.tokens().stream())
+                        .filter(Token::isText)
+                        .map(Token::content)
+                        .filter(stage -> allInputs(stage).contains(input))
+                        .findFirst()
+                        .orElse("");
             }
         }
 

@@ -96,6 +96,18 @@ final class FileBlock extends Blocks {
                                     + " constant('…')")
                             .example("constant 'bench-rate', 3.min")
                             .since("1.1"),
+                    word("rule")
+                            .takes(
+                                    "id",
+                                    Type.ID
+                                            .called("an id", "ids", "'tape-over-48-hours'")
+                                            .naming("rule", Use.DECLARES))
+                            .named("replaces", Type.YES_NO, false)
+                            .opens("rule")
+                            .means("what the library forbids or warns about beyond what stages need and refuse; with"
+                                    + " 'replaces: true' it takes the place of the rule with the same id")
+                            .example("rule('tape-over-48-hours') { title 'Tape over 48 hours' }")
+                            .since("1.2"),
                     word("stage")
                             .takes(
                                     "id",
@@ -134,6 +146,7 @@ final class FileBlock extends Blocks {
     private final List<FactorBlock.Draft> factors = new ArrayList<>();
     private final List<Constant> constants = new ArrayList<>();
     private final List<Met> nameless = new ArrayList<>();
+    private final List<RuleBlock> rules = new ArrayList<>();
     private final List<Met> stages = new ArrayList<>();
 
     private int declared;
@@ -160,6 +173,7 @@ final class FileBlock extends Blocks {
             case "fact" -> fact(call, id, place);
             case "factor" -> factor(call, id, place);
             case "constant" -> constant(call, id, place);
+            case "rule" -> rule(call, id, place);
             default -> stage(call, id, place);
         }
     }
@@ -273,6 +287,22 @@ final class FileBlock extends Blocks {
         constants.add(new Constant(name, call.value("value"), place));
     }
 
+    private void rule(Call call, String id, Place place) {
+        if (call.isConditional()) {
+            call.error(call.place(), "conditional", "a rule cannot stand in an if, a switch or a loop");
+            return;
+        }
+        RuleBlock block = new RuleBlock(id, place, call.yes("replaces"));
+        long before = problems.errors();
+        call.inside(block);
+        if (problems.errors() == before) {
+            block.judge(problems);
+        }
+        if (problems.errors() == before) {
+            rules.add(block);
+        }
+    }
+
     private void stage(Call call, String id, Place place) {
         if (call.isConditional()) {
             call.error(call.place(), "conditional", "a stage cannot stand in an if, a switch or a loop");
@@ -293,7 +323,8 @@ final class FileBlock extends Blocks {
                 && families.isEmpty()
                 && facts.isEmpty()
                 && factors.isEmpty()
-                && constants.isEmpty();
+                && constants.isEmpty()
+                && rules.isEmpty();
     }
 
     List<Constant> constants() {
@@ -323,6 +354,11 @@ final class FileBlock extends Blocks {
     /** Stages whose first line is wrong. */
     List<Met> nameless() {
         return nameless;
+    }
+
+    /** Rules without an error so far. */
+    List<RuleBlock> rules() {
+        return rules;
     }
 
     List<Met> stages() {

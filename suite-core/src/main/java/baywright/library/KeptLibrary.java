@@ -4,6 +4,7 @@ import baywright.library.LibraryLoader.Loaded;
 import baywright.script.DamagedData;
 import baywright.script.Place;
 import baywright.script.Problem;
+import baywright.script.Problem.Severity;
 import baywright.script.Problems;
 import baywright.script.Script;
 import java.io.IOException;
@@ -67,10 +68,11 @@ final class KeptLibrary {
     Optional<Loaded> whole() {
         return image.filter(i -> i.inputs().equals(inputs))
                 .filter(i -> i.scripts().keySet().equals(texts.keySet()))
-                .map(this::library);
+                .flatMap(this::library);
     }
 
-    private Loaded library(LibraryImage from) {
+    /** Rules of a library that has errors are judged again: which of them are sound is not kept. */
+    private Optional<Loaded> library(LibraryImage from) {
         Declared<State> states = new Declared<>("state");
         Declared<Surface> surfaces = new Declared<>("surface");
         Declared<Family> families = new Declared<>("family");
@@ -79,12 +81,14 @@ final class KeptLibrary {
         Declared<Constant> constants = new Declared<>("constant");
         Declared<Item> stock = new Declared<>("item");
         Problems told = new Problems();
+        List<FileDraft> files = new ArrayList<>();
         items.forEach(i -> stock.add(i, Item::id, i2 -> Place.ofFile("items.json"), told));
         lazy.ready(this::draft, new Surroundings(List.of(), constants));
         for (String name : texts.keySet()) {
             if (from.scripts().get(name).isOnlyWork()) {
                 continue;
             }
+            files.add(lazy.file(name));
             FileBlock block = lazy.file(name).block();
             block.states().forEach(s -> states.add(s.state(), State::id, State::place, told));
             block.surfaces().forEach(s -> surfaces.add(s, Surface::id, Surface::place, told));
@@ -93,7 +97,13 @@ final class KeptLibrary {
             block.constants().forEach(c -> constants.add(c, Constant::id, Constant::place, told));
             block.factors().forEach(f -> factors.add(f.factor(), JobFactor::id, JobFactor::place, told));
         }
-        lazy.ready(this::draft, new Surroundings(LibraryLoader.withSize(facts), constants));
+        boolean hasErrors = from.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR);
+        if (hasErrors && files.stream().anyMatch(f -> !f.block().rules().isEmpty())) {
+            return Optional.empty();
+        }
+        Surroundings around = new Surroundings(LibraryLoader.withSize(facts), constants);
+        lazy.ready(this::draft, around);
+        RuleReader.Known known = new RuleReader.Known(states, surfaces, families, stock, around);
         Library library = Library.of(
                 states.all(),
                 surfaces.all(),
@@ -102,8 +112,9 @@ final class KeptLibrary {
                 factors.all(),
                 stock.all(),
                 from.stages(),
+                new RuleReader(known, from.stages(), Optional.empty()).read(files),
                 inputs);
-        return new Loaded(library, from.problems(), List.of());
+        return Optional.of(new Loaded(library, from.problems(), List.of()));
     }
 
     private FileDraft draft(String name) {
@@ -129,6 +140,9 @@ final class KeptLibrary {
     /** Keeps a library for the next run, in place of what was kept before. */
     void keep(List<FileDraft> files, List<Problem> problems, List<Stage> stages) {
         if (file.isEmpty()) {
+            return;
+        }
+        if (image.filter(i -> i.inputs().equals(inputs)).isPresent()) {
             return;
         }
         if (image.isPresent()) {

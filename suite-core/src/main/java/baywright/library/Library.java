@@ -18,6 +18,7 @@ public record Library(
         List<JobFactor> factors,
         List<Item> items,
         List<Stage> stages,
+        List<Rule> rules,
         Map<String, Stage> stageById,
         Map<String, State> stateById,
         Map<String, Item> itemById,
@@ -31,9 +32,23 @@ public record Library(
         factors = List.copyOf(factors);
         items = List.copyOf(items);
         stages = List.copyOf(stages);
+        rules = List.copyOf(rules);
         stageById = Map.copyOf(stageById);
         stateById = Map.copyOf(stateById);
         itemById = Map.copyOf(itemById);
+    }
+
+    /** A library without rules. */
+    public static Library of(
+            List<State> states,
+            List<Surface> surfaces,
+            List<Family> families,
+            List<Fact> facts,
+            List<JobFactor> factors,
+            List<Item> items,
+            List<Stage> stages,
+            String hash) {
+        return of(states, surfaces, families, facts, factors, items, stages, List.of(), hash);
     }
 
     public static Library of(
@@ -44,6 +59,7 @@ public record Library(
             List<JobFactor> factors,
             List<Item> items,
             List<Stage> stages,
+            List<Rule> rules,
             String hash) {
         return new Library(
                 states,
@@ -53,6 +69,7 @@ public record Library(
                 factors,
                 items,
                 stages,
+                rules,
                 byId(stages, Stage::id),
                 byId(states, State::id),
                 byId(items, Item::id),

@@ -162,7 +162,6 @@ public final class LibraryLoader {
                 .stream()
                 .flatMap(List::stream)
                 .toList();
-        files.forEach(around::noteUnused);
         Set<String> ids = new LinkedHashSet<>(met.ids());
         LibraryLint lint = new LibraryLint(states, surfaces, families, facts, stock, ids);
         for (FileDraft file : files) {
@@ -172,6 +171,12 @@ public final class LibraryLoader {
         List<StageDraft> all = Stream.concat(stages.stream(), nameless.stream()).toList();
         all.forEach(lint::stage);
         new Reachability(states, all).judge();
+        List<Rule> rules = new RuleReader(
+                        new RuleReader.Known(states, surfaces, families, stock, around),
+                        stages.stream().map(StageDraft::stage).toList(),
+                        Optional.of(RuleReader.goods(stock, stages)))
+                .read(files);
+        files.forEach(around::noteUnused);
 
         Map<String, Problems> ofStages = inheritance.settled(stages, broken);
         List<Problem> problems = new ArrayList<>();
@@ -191,6 +196,7 @@ public final class LibraryLoader {
                 factors.all(),
                 stock.all(),
                 usable,
+                rules,
                 kept.inputs());
         List<Problem> told = problems.stream().distinct().sorted().toList();
         kept.keep(files, told, usable);

@@ -67,6 +67,12 @@ final class StageNames implements Names {
             return around.call(function);
         }
         boolean input = function.word().name().equals("input");
+        if (!input && !function.word().name().equals("surveyed")) {
+            throw function.refusal(
+                    function.place(),
+                    "unknown-function",
+                    "'" + function.word().name() + "' can only be asked in a rule: a stage knows no plan");
+        }
         String param = input ? "name" : "fact";
         Map<String, Value> from = input ? inputs : facts;
         String name = function.text(param);

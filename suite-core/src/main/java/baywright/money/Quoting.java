@@ -1,8 +1,10 @@
 package baywright.money;
 
 import baywright.money.LineKind.Column;
+import baywright.plan.Finding;
 import baywright.plan.Plan;
 import baywright.plan.Proof;
+import baywright.plan.Reason;
 import baywright.plan.Setting;
 import baywright.plan.Step;
 import baywright.plan.Step.Priority;
@@ -15,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -64,9 +67,29 @@ public final class Quoting {
             return new Refusal(proof.findings());
         }
         String inputs = Fingerprint.of(
-                setting.shape(), setting.survey(), setting.bays(), setting.start(), plan, site, ledger.terms(), cap);
+                setting.shape(),
+                setting.survey(),
+                setting.bays(),
+                setting.start(),
+                setting.film(),
+                setting.house(),
+                plan,
+                site,
+                ledger.terms(),
+                cap);
         return new Quoting(site, plan, ledger, cap)
-                .quote(new ProofRecord(setting.library().hash(), inputs, at));
+                .quote(new ProofRecord(setting.library().hash(), inputs, at, softened(proof)));
+    }
+
+    private static Map<String, String> softened(Proof proof) {
+        Map<String, String> notes = new TreeMap<>();
+        for (Finding finding : proof.findings()) {
+            if (finding.reason() instanceof Reason.RuleSpeaks rule
+                    && !rule.note().isEmpty()) {
+                notes.put(rule.rule(), rule.note());
+            }
+        }
+        return notes;
     }
 
     private Quote quote(ProofRecord proof) {

@@ -16,6 +16,11 @@ public final class Codes {
     public static final String NO_ZONE = "no-zone";
     public static final String OVERLAPS = "overlaps";
     public static final String PREFERS = "prefers";
+    public static final String RULE_FAILS = "rule-fails";
+    public static final String RULE_FORBIDS = "rule-forbids";
+    public static final String RULE_GONE = "rule-gone";
+    public static final String RULE_NOTES = "rule-notes";
+    public static final String RULE_WARNS = "rule-warns";
     public static final String STAGE_FAILS = "stage-fails";
     public static final String STAGE_GONE = "stage-gone";
     public static final String STATE_UNKNOWN = "state-unknown";
@@ -38,6 +43,11 @@ public final class Codes {
             NO_ZONE,
             OVERLAPS,
             PREFERS,
+            RULE_FAILS,
+            RULE_FORBIDS,
+            RULE_GONE,
+            RULE_NOTES,
+            RULE_WARNS,
             STAGE_FAILS,
             STAGE_GONE,
             STATE_UNKNOWN,

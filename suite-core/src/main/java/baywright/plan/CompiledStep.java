@@ -1,7 +1,10 @@
 package baywright.plan;
 
+import baywright.library.Input;
 import baywright.library.Stage;
+import baywright.script.Value;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -13,6 +16,7 @@ final class CompiledStep {
 
     private final List<Function<String, Finding>> problems;
     private final Optional<Stage> stage;
+    private final Map<String, Value> with;
     private final int[] rows;
     private final boolean vehicle;
     private final List<Part> parts;
@@ -22,6 +26,7 @@ final class CompiledStep {
     private CompiledStep(
             List<Function<String, Finding>> problems,
             Optional<Stage> stage,
+            Map<String, Value> with,
             int[] rows,
             boolean vehicle,
             List<Part> parts,
@@ -29,6 +34,7 @@ final class CompiledStep {
             long elapsed) {
         this.problems = List.copyOf(problems);
         this.stage = stage;
+        this.with = with;
         this.rows = rows;
         this.vehicle = vehicle;
         this.parts = List.copyOf(parts);
@@ -38,18 +44,19 @@ final class CompiledStep {
 
     /** A use that does nothing, as its stage is gone, fails or finds no zone. */
     static CompiledStep nothing(List<Function<String, Finding>> problems, Optional<Stage> stage) {
-        return new CompiledStep(problems, stage, new int[0], false, List.of(), Optional.empty(), 0);
+        return new CompiledStep(problems, stage, Map.of(), new int[0], false, List.of(), Optional.empty(), 0);
     }
 
     static CompiledStep of(
             List<Function<String, Finding>> problems,
             Stage stage,
+            Map<String, Value> with,
             int[] rows,
             boolean vehicle,
             List<Part> parts,
             StepWork work) {
         long elapsed = Math.max(0, Ticks.of(work.elapsedMinutes()));
-        return new CompiledStep(problems, Optional.of(stage), rows, vehicle, parts, Optional.of(work), elapsed);
+        return new CompiledStep(problems, Optional.of(stage), with, rows, vehicle, parts, Optional.of(work), elapsed);
     }
 
     /** What is wrong with the use by itself, given the step's id. */
@@ -60,6 +67,18 @@ final class CompiledStep {
     /** Empty when the library has none. */
     Optional<Stage> stage() {
         return stage;
+    }
+
+    /** What an input is set to, or usually is; empty when the stage has no such input. */
+    Optional<Value> input(String name) {
+        Value set = with.get(name);
+        if (set != null || stage.isEmpty()) {
+            return Optional.ofNullable(set);
+        }
+        return stage.get().inputs().stream()
+                .filter(i -> i.name().equals(name))
+                .map(Input::usual)
+                .findFirst();
     }
 
     /** Rows worked on, in the vehicle's order. */

@@ -5,6 +5,7 @@ import baywright.plan.CompiledTerms.Change;
 import baywright.plan.CompiledTerms.Condition;
 import baywright.plan.ComposeDomain.Action;
 import baywright.plan.ComposeMerge.Joint;
+import baywright.plan.Composition.Because;
 import baywright.plan.RepairChoice.Use;
 import baywright.plan.Step.Priority;
 import java.math.BigDecimal;
@@ -98,6 +99,7 @@ public final class Composer {
                 .toList();
         Plan plan = joined(solved);
         plan = mended(plan);
+        plan = ruled(plan);
         plan = pruned(plan);
         return composition(plan, solved);
     }
@@ -256,6 +258,12 @@ public final class Composer {
                         .orElse(plan);
     }
 
+    /** The search for a class knows states, not rules: what rules forbid of the whole is put right here. */
+    private Plan ruled(Plan plan) {
+        Plan ruled = new RuleMend(prover, stages).mended(plan);
+        return grants(ruled) ? ruled : plan;
+    }
+
     private boolean grants(Plan plan) {
         Map<String, Set<String>> ends = prover.prove(plan).ends();
         return wishes.stream().filter(w -> !unmet.contains(w)).allMatch(w -> grants(w, ends));
@@ -301,8 +309,13 @@ public final class Composer {
 
     private Composition composition(Plan plan, List<Kind> solved) {
         List<Wish> granted = wishes.stream().filter(w -> !unmet.contains(w)).toList();
-        Plan weighed = new Plan(
-                plan.steps().stream().map(s -> weighed(s, plan, granted)).toList());
+        List<Because> reasons = reliance(plan, granted).reasons();
+        List<Because> byRule = byRule(plan, reasons);
+        Plan weighed = asGrave(
+                new Plan(plan.steps().stream()
+                        .map(s -> weighed(s, plan, granted))
+                        .toList()),
+                byRule);
         Proof proof = prover.prove(weighed);
         boolean composed = proof.holds() && !weighed.steps().isEmpty() && grants(weighed);
         BigDecimal minutes = prover.work(weighed).attendedMinutes().mean();
@@ -311,7 +324,7 @@ public final class Composer {
                 weighed,
                 proof,
                 composed,
-                reliance(weighed, granted).reasons(),
+                inOrder(weighed, reasons, byRule),
                 given,
                 minutes,
                 least(solved),
@@ -341,6 +354,43 @@ public final class Composer {
             }
         }
         return new Step(step.id(), step.stage(), step.zones(), step.with(), gravest, step.at(), step.drivers());
+    }
+
+    /** Why the steps are there on whose states nothing relies: rules that forbid a later step without them. */
+    private List<Because> byRule(Plan plan, List<Because> reasons) {
+        Set<String> known = new HashSet<>();
+        reasons.forEach(r -> known.add(r.step()));
+        List<Because> more = new ArrayList<>();
+        for (Step step : plan.steps()) {
+            if (!known.contains(step.id())) {
+                for (Finding stop : prover.stops(new Edit.Drop(step.id()).applyTo(plan))) {
+                    if (stop.reason() instanceof Reason.RuleSpeaks rule) {
+                        more.add(new Because(step.id(), "", false, stop.zones(), rule.step(), rule.title()));
+                    }
+                }
+            }
+        }
+        return more;
+    }
+
+    /** A step that a rule asks for is wanted as much as the step that it is asked for. */
+    private static Plan asGrave(Plan plan, List<Because> byRule) {
+        Map<String, Priority> priorities = new HashMap<>();
+        plan.steps().forEach(s -> priorities.put(s.id(), s.priority()));
+        byRule.forEach(
+                b -> priorities.merge(b.step(), priorities.get(b.forStep()), (a, c) -> a.compareTo(c) <= 0 ? a : c));
+        return new Plan(plan.steps().stream()
+                .map(s -> new Step(s.id(), s.stage(), s.zones(), s.with(), priorities.get(s.id()), s.at(), s.drivers()))
+                .toList());
+    }
+
+    private static List<Because> inOrder(Plan plan, List<Because> reasons, List<Because> byRule) {
+        List<Because> all = new ArrayList<>();
+        for (Step step : plan.steps()) {
+            reasons.stream().filter(r -> r.step().equals(step.id())).forEach(all::add);
+            byRule.stream().filter(r -> r.step().equals(step.id())).forEach(all::add);
+        }
+        return all;
     }
 
     private BigDecimal least(List<Kind> solved) {

@@ -35,10 +35,16 @@ public record Composition(
      * @param ends    whether the step ends it for one that must not find it; else it makes it for one that needs it
      * @param zones   where
      * @param forStep id of the step that relies on it; empty: a wish
+     * @param rule    title of the rule that forbids that step without this one, in place of a state; else empty
      */
-    public record Because(String step, String state, boolean ends, List<String> zones, String forStep) {
+    public record Because(String step, String state, boolean ends, List<String> zones, String forStep, String rule) {
         public Because {
             zones = List.copyOf(zones);
+        }
+
+        /** A step that is there for a state. */
+        public Because(String step, String state, boolean ends, List<String> zones, String forStep) {
+            this(step, state, ends, zones, forStep, "");
         }
     }
 

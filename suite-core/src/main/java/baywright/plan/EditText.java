@@ -61,7 +61,9 @@ public final class EditText {
         String name = because.forStep().isEmpty()
                 ? ""
                 : title(step(plan, because.forStep())) + " (" + because.forStep() + ")";
-        return say(key, because.state(), on, name);
+        return because.rule().isEmpty()
+                ? say(key, because.state(), on, name)
+                : say("because.rule", because.rule(), on, name);
     }
 
     /** The sentence for one edit of this plan. */

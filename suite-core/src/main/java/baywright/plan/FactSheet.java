@@ -109,6 +109,10 @@ final class FactSheet {
         return sheets.get(sheet);
     }
 
+    Optional<Fact> fact(String id) {
+        return Optional.ofNullable(declared.get(id));
+    }
+
     boolean isFact(String name) {
         return declared.containsKey(name);
     }

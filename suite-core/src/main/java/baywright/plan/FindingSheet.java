@@ -1,6 +1,8 @@
 package baywright.plan;
 
+import baywright.library.Rule;
 import baywright.library.StageTerms.Need;
+import baywright.plan.RuleCheck.Speech;
 import baywright.plan.Walk.Failure;
 import baywright.plan.Walk.Lapse;
 import java.math.BigDecimal;
@@ -84,6 +86,33 @@ final class FindingSheet {
             Reason reason = new Reason.TooSoon(id, after, waited, bound, lapse.why());
             gather(lapse.step(), Codes.TOO_SOON, Severity.STOP, reason, lapse.row());
         }
+    }
+
+    /** A rule that the shop has softened speaks more mildly and carries the shop's reason. */
+    void addSpeech(Speech speech, HouseRules house) {
+        Rule rule = speech.entry().rule();
+        String id = ids.get(speech.step());
+        Verdict verdict = speech.verdict();
+        if (verdict.spoken().isEmpty()) {
+            Reason reason = new Reason.RuleFails(id, rule.id(), verdict.failure());
+            gather(speech.step(), Codes.RULE_FAILS, Severity.STOP, reason, speech.row());
+            return;
+        }
+        String off = house.off().getOrDefault(rule.id(), "");
+        String note = off.isEmpty() ? house.softened().getOrDefault(rule.id(), "") : off;
+        Rule.Severity says = verdict.spoken().get().severity();
+        Rule.Severity mild = !off.isEmpty() ? Rule.Severity.NOTES : note.isEmpty() ? says : softer(says);
+        Reason reason =
+                new Reason.RuleSpeaks(id, rule.id(), rule.title(), rule.reason(), verdict.read(), rule.place(), note);
+        switch (mild) {
+            case FORBIDS -> gather(speech.step(), Codes.RULE_FORBIDS, Severity.STOP, reason, speech.row());
+            case WARNS -> gather(speech.step(), Codes.RULE_WARNS, Severity.WARN, reason, speech.row());
+            case NOTES -> gather(speech.step(), Codes.RULE_NOTES, Severity.NOTE, reason, speech.row());
+        }
+    }
+
+    private static Rule.Severity softer(Rule.Severity severity) {
+        return severity == Rule.Severity.FORBIDS ? Rule.Severity.WARNS : Rule.Severity.NOTES;
     }
 
     /** All findings: those of the whole plan first, then by step, severity, code and first zone. */

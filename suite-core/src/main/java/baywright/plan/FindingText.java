@@ -104,6 +104,9 @@ public final class FindingText {
         if (reason instanceof Reason.Beyond r) {
             return beyond(finding, r, zone);
         }
+        if (reason instanceof Reason.RuleSpeaks r) {
+            return say(code, step(r.step()), zone, r.title(), r.why(), read(r.read()), note(r.note()));
+        }
         return faulty(finding, zone);
     }
 
@@ -117,6 +120,17 @@ public final class FindingText {
         return say(reason.key(), values.toArray());
     }
 
+    private String read(Map<String, String> read) {
+        String all = read.entrySet().stream()
+                .map(e -> e.getKey() + " " + e.getValue())
+                .collect(Collectors.joining(", "));
+        return all.isEmpty() ? "" : say("rule.read", all);
+    }
+
+    private String note(String note) {
+        return note.isEmpty() ? "" : say("rule.softened", note);
+    }
+
     /** Sentences for what a plan or a survey has written wrongly. */
     private String faulty(Finding finding, String zone) {
         Reason reason = finding.reason();
@@ -124,6 +138,12 @@ public final class FindingText {
         String step = finding.step().map(this::step).orElse("");
         if (reason instanceof Reason.StageGone r) {
             return say(code, step, zone, r.stage(), nearest(r.nearest()));
+        }
+        if (reason instanceof Reason.RuleGone r) {
+            return say(code, step, zone, r.rule(), nearest(r.nearest()));
+        }
+        if (reason instanceof Reason.RuleFails r) {
+            return say(code, step, zone, r.rule(), r.message());
         }
         if (reason instanceof Reason.StageFails r) {
             return say(code, step, zone, r.message());

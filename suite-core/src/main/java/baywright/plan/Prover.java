@@ -2,9 +2,11 @@ package baywright.plan;
 
 import baywright.library.Family;
 import baywright.library.Library;
+import baywright.library.Rule;
 import baywright.quantity.Quantity;
 import baywright.script.Nearest;
 import java.math.BigDecimal;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -13,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Proves plans against a setting: walks the steps along a simple clock and reports what does not hold, with its causes.
@@ -29,6 +33,9 @@ public final class Prover {
     private final StateIndex states;
     private final VehicleIndex vehicle;
     private final BayIndex bays;
+    private final FactSheet facts;
+    private final FilmSheet film;
+    private final RuleBook rules;
     private final StepCompiler compiler;
     private final Tracks surveyed;
     private final List<Finding> ofSetting = new ArrayList<>();
@@ -39,9 +46,12 @@ public final class Prover {
         states = new StateIndex(library.states());
         vehicle = new VehicleIndex(setting.shape());
         bays = new BayIndex(setting.bays(), states);
-        FactSheet facts = new FactSheet(library, vehicle, setting.survey());
+        facts = new FactSheet(library, vehicle, setting.survey());
         compiler = new StepCompiler(setting, states, vehicle, facts);
         ofSetting.addAll(facts.bad());
+        film = FilmSheet.of(setting);
+        strangers(library, setting.house());
+        rules = new RuleBook(library, states);
         surveyed = new Tracks(states, vehicle);
         setting.survey().states().forEach(s -> survey(vehicle.vehicle(), s, List.of()));
         for (int row : vehicle.real()) {
@@ -49,6 +59,17 @@ public final class Prover {
             setting.survey().zone(id).states().forEach(s -> survey(row, s, List.of(id)));
         }
         setting.survey().zone(VehicleIndex.VEHICLE).states().forEach(s -> survey(vehicle.vehicle(), s, List.of()));
+    }
+
+    private void strangers(Library library, HouseRules house) {
+        Set<String> known = library.rules().stream().map(Rule::id).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> named = new TreeSet<>(house.softened().keySet());
+        named.addAll(house.off().keySet());
+        named.removeAll(known);
+        for (String id : named) {
+            Reason reason = new Reason.RuleGone(id, Nearest.to(id, known).orElse(""));
+            ofSetting.add(new Finding(Codes.RULE_GONE, Severity.WARN, Optional.empty(), List.of(), reason));
+        }
     }
 
     private void survey(int row, String id, List<String> zones) {
@@ -76,7 +97,7 @@ public final class Prover {
     public Proof prove(Plan plan) {
         List<CompiledStep> steps = compile(plan);
         List<String> ids = ids(plan);
-        Walk walk = walk(plan, steps, ids);
+        Walk walk = walk(plan, steps, ids, true);
         List<Proof.Slot> clock = new ArrayList<>(steps.size());
         for (int i = 0; i < steps.size(); i++) {
             clock.add(new Proof.Slot(
@@ -92,7 +113,7 @@ public final class Prover {
     public List<Finding> stops(Plan plan) {
         List<CompiledStep> steps = compile(plan);
         List<String> ids = ids(plan);
-        return findings(plan, steps, ids, walk(plan, steps, ids)).stream()
+        return findings(plan, steps, ids, walk(plan, steps, ids, true)).stream()
                 .filter(f -> f.severity() == Severity.STOP)
                 .toList();
     }
@@ -140,12 +161,12 @@ public final class Prover {
         return plan.steps().stream().map(Step::id).toList();
     }
 
-    /** Walks a plan whose steps are compiled, for those who look at many variants. */
+    /** Walks a plan whose steps are compiled, without asking the rules, for those who look at many variants. */
     Walk walk(Plan plan, List<CompiledStep> steps) {
-        return walk(plan, steps, ids(plan));
+        return walk(plan, steps, ids(plan), false);
     }
 
-    private Walk walk(Plan plan, List<CompiledStep> steps, List<String> ids) {
+    private Walk walk(Plan plan, List<CompiledStep> steps, List<String> ids, boolean withRules) {
         long[] fixed = new long[steps.size()];
         for (int i = 0; i < fixed.length; i++) {
             fixed[i] = plan.steps()
@@ -154,7 +175,7 @@ public final class Prover {
                     .map(at -> Ticks.between(setting.start(), at))
                     .orElse(Ticks.NEVER);
         }
-        Walk walk = new Walk(this, steps, ids, fixed);
+        Walk walk = new Walk(this, steps, ids, fixed, withRules);
         walk.run();
         return walk;
     }
@@ -178,6 +199,7 @@ public final class Prover {
             overlap(pair[0], pair[1], steps, ids, walk, sheet);
         }
         walk.lapses.forEach(sheet::addLapse);
+        walk.speeches().forEach(s -> sheet.addSpeech(s, setting.house()));
         if (!walk.failures.isEmpty()) {
             sheet.addFailures(walk.failures, new Later(this, steps, ids).causesOf(walk.failures));
         }
@@ -235,7 +257,7 @@ public final class Prover {
 
     /** States of each zone at the end of a plan, once everything promised has come; for worked examples. */
     Map<String, Set<String>> endsWithPromises(Plan plan) {
-        Walk walk = walk(plan, compile(plan), ids(plan));
+        Walk walk = walk(plan, compile(plan), ids(plan), false);
         walk.tracks().arriveAll();
         return ends(walk.tracks());
     }
@@ -262,5 +284,25 @@ public final class Prover {
 
     Tracks surveyed() {
         return surveyed;
+    }
+
+    FactSheet facts() {
+        return facts;
+    }
+
+    FilmSheet film() {
+        return film;
+    }
+
+    boolean hasRules() {
+        return !rules.isEmpty();
+    }
+
+    RuleBook rules() {
+        return rules;
+    }
+
+    LocalDateTime start() {
+        return setting.start();
     }
 }

@@ -1,7 +1,11 @@
 package baywright.plan;
 
+import baywright.script.Place;
 import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Why there is a finding: typed data with its numbers. */
 public sealed interface Reason {
@@ -92,4 +96,28 @@ public sealed interface Reason {
 
     /** A step that a sentence calls by its stage's title. */
     record StepName(String id) {}
+
+    /**
+     * A rule of the library speaks.
+     *
+     * @param rule   its id
+     * @param title  the rule in a few words
+     * @param why    its reason
+     * @param read   figures that decided it, as text by what was asked, in the rule's order
+     * @param place  where the rule was declared
+     * @param note   why the shop has softened it; empty when it has not
+     */
+    record RuleSpeaks(
+            String step, String rule, String title, String why, Map<String, String> read, Place place, String note)
+            implements Reason {
+        public RuleSpeaks {
+            read = Collections.unmodifiableMap(new LinkedHashMap<>(read));
+        }
+    }
+
+    /** The shop has softened a rule that the library does not have; {@code nearest} may be empty. */
+    record RuleGone(String rule, String nearest) implements Reason {}
+
+    /** A rule of the library cannot be worked out for a step. */
+    record RuleFails(String step, String rule, String message) implements Reason {}
 }

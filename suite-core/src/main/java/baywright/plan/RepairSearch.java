@@ -41,6 +41,7 @@ final class RepairSearch {
     private final Map<Object, RepairNode> found = new LinkedHashMap<>();
     private final Map<List<Object>, Integer> seen = new HashMap<>();
 
+    private Set<List<String>> spoken = Set.of();
     private Leave leave = Leave.NOTHING;
     private int walked;
     private int stopAfter;
@@ -60,8 +61,9 @@ final class RepairSearch {
         Set<String> ids = new HashSet<>();
         boolean twice = plan.steps().stream().anyMatch(s -> !ids.add(s.id()));
         List<Finding> beyond = stops.stream()
-                .filter(f -> twice || f.step().isEmpty() || f.code().equals(Codes.STEP_TWICE))
+                .filter(f -> twice || f.step().isEmpty() || f.code().equals(Codes.STEP_TWICE) || ofRule(f))
                 .toList();
+        spoken = rulesIn(stops);
         RepairNode root = new RepairNode(prover, plan);
         List<RepairDemand> demands = twice ? List.of() : root.demands();
         if (demands.isEmpty()) {
@@ -314,11 +316,29 @@ final class RepairSearch {
     // ---- what was found
 
     private boolean enter(RepairNode node) {
+        if (prover.hasRules() && !spoken.containsAll(rulesIn(prover.stops(node.plan)))) {
+            return false;
+        }
         if (found.isEmpty()) {
             stopAfter = Math.min(stopAfter, walked + Math.max(walked, SMALLEST_AFTERMATH));
         }
         found.putIfAbsent(shape(node), node);
         return true;
+    }
+
+    private static boolean ofRule(Finding finding) {
+        return finding.code().equals(Codes.RULE_FORBIDS) || finding.code().equals(Codes.RULE_FAILS);
+    }
+
+    /** Which rules forbid which steps; a repair must not make more of them speak. */
+    private static Set<List<String>> rulesIn(List<Finding> stops) {
+        Set<List<String>> spoken = new HashSet<>();
+        for (Finding stop : stops) {
+            if (stop.reason() instanceof Reason.RuleSpeaks r) {
+                spoken.add(List.of(r.step(), r.rule()));
+            }
+        }
+        return spoken;
     }
 
     /** Repairs that differ only in where an inserted or moved step goes are one. */

@@ -16,15 +16,22 @@ import java.util.List;
  * @param bays    places of the shop with the conditions that they give
  * @param start   when work may begin, local time of the site
  * @param film    what the shop concludes from which film
+ * @param house   what the shop makes of the library's rules
  */
 public record Setting(
-        Library library, Shape shape, Survey survey, List<Bay> bays, LocalDateTime start, FilmLimits film) {
+        Library library,
+        Shape shape,
+        Survey survey,
+        List<Bay> bays,
+        LocalDateTime start,
+        FilmLimits film,
+        HouseRules house) {
     public Setting {
         bays = List.copyOf(bays);
     }
 
-    /** A setting with the usual film limits. */
+    /** A setting with the usual film limits and the library's rules as they are. */
     public Setting(Library library, Shape shape, Survey survey, List<Bay> bays, LocalDateTime start) {
-        this(library, shape, survey, bays, start, FilmLimits.USUAL);
+        this(library, shape, survey, bays, start, FilmLimits.USUAL, HouseRules.USUAL);
     }
 }

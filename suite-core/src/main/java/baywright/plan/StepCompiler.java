@@ -105,7 +105,7 @@ final class StepCompiler {
         }
         StepWork work = reckoner.reckon(stage, rows, parts, with, drivers);
         boolean whole = contains(rows, vehicle.vehicle());
-        return CompiledStep.of(problems, stage, rows, whole, parts, work);
+        return CompiledStep.of(problems, stage, with, rows, whole, parts, work);
     }
 
     private int[] rows(Use use, Optional<Stage> stage, List<Function<String, Finding>> problems) {

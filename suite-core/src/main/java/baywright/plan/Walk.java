@@ -3,11 +3,13 @@ package baywright.plan;
 import baywright.plan.CompiledStep.Part;
 import baywright.plan.CompiledTerms.Change;
 import baywright.plan.CompiledTerms.Condition;
+import baywright.plan.RuleCheck.Speech;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Walks the steps of one plan along the simple clock and notes what does not hold. */
@@ -36,6 +38,7 @@ final class Walk {
     private final int[] standsBy;
     private final long[] standsFrom;
     private final CompiledTerms[] stands;
+    private final Optional<RuleCheck> rules;
     private final long[] none;
     private final long[] everywhere;
     private final long[] anywhere;
@@ -53,8 +56,9 @@ final class Walk {
      * Sets out.
      *
      * @param fixed start of each step in ticks, {@link Ticks#NEVER} where the plan leaves it open
+     * @param withRules whether the library's rules are asked
      */
-    Walk(Prover prover, List<CompiledStep> steps, List<String> ids, long[] fixed) {
+    Walk(Prover prover, List<CompiledStep> steps, List<String> ids, long[] fixed, boolean withRules) {
         states = prover.states();
         vehicle = prover.vehicle();
         bays = prover.bays();
@@ -73,10 +77,18 @@ final class Walk {
         starts = new long[steps.size()];
         ends = new long[steps.size()];
         waits = new long[steps.size()];
+        rules = withRules && !prover.rules().isEmpty()
+                ? Optional.of(new RuleCheck(prover, steps, tracks, ends))
+                : Optional.empty();
     }
 
     Tracks tracks() {
         return tracks;
+    }
+
+    /** What the rules said, where they were asked. */
+    List<Speech> speeches() {
+        return rules.map(RuleCheck::speeches).orElse(List.of());
     }
 
     void run() {
@@ -128,9 +140,12 @@ final class Walk {
             overlaps.add(new int[] {i, running(i, start)});
         }
         for (Part part : step.parts()) {
-            judge(i, part, start);
+            judge(i, step, part, start);
         }
         act(i, step, ends[i]);
+        if (rules.isPresent()) {
+            rules.get().done(i);
+        }
         for (Part part : step.parts()) {
             for (int row : part.rows()) {
                 stand(i, row, part.terms(), ends[i]);
@@ -228,7 +243,7 @@ final class Walk {
         return condition.need().absent() == any;
     }
 
-    private void judge(int i, Part part, long start) {
+    private void judge(int i, CompiledStep step, Part part, long start) {
         CompiledTerms terms = part.terms();
         String kind = terms.terms.where().bay();
         List<BayIndex.Place> candidates = bays.of(kind);
@@ -245,6 +260,9 @@ final class Walk {
                     fail(i, row, condition, bay == null ? "" : bay.id(), start);
                 }
             }
+        }
+        if (rules.isPresent()) {
+            rules.get().judge(i, step, part, start, bay == null ? "" : bay.id(), known ? gives : states.conditions());
         }
     }
 

@@ -68,6 +68,18 @@ public final class Evaluator {
         }
     }
 
+    /** The value of a block: that of its last expression; empty when it has none, which is noted. */
+    public Optional<Value> answer(Node.Block block, Scope scope) {
+        try {
+            return Optional.of(lastOf(block, scope.inner()));
+        } catch (Fault fault) {
+            note(fault, "");
+        } catch (Exhausted e) {
+            problems.error(e.place(), "limit", e.getMessage());
+        }
+        return Optional.empty();
+    }
+
     /** Names of all inputs and facts that were read so far. */
     public Set<String> read() {
         return Set.copyOf(read);

@@ -119,6 +119,12 @@ final class Expressions {
     }
 
     private Value member(Node.Member member, Scope scope) {
+        if (member.target() instanceof Node.Name name && scope.find(name.name()).isEmpty()) {
+            Optional<Value> part = run.names().value(name.name() + "." + member.name());
+            if (part.isPresent()) {
+                return part.get().at(member.place());
+            }
+        }
         Value target = target(member.target(), scope);
         if (target.raw() instanceof BigDecimal number) {
             Unit unit = Unit.of(member.name())

@@ -24,7 +24,7 @@ public interface Names {
             throw function.refusal(
                     function.place(),
                     "unknown-name",
-                    "'" + function.word().name() + "' can only be asked inside a stage");
+                    "'" + function.word().name() + "' can only be asked inside a stage or in the condition of a rule");
         }
 
         @Override

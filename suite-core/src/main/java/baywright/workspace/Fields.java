@@ -406,6 +406,11 @@ final class Fields {
         return map(name, read);
     }
 
+    /** A map from id to text. */
+    Map<String, String> titles(String name) {
+        return map(name, this::text);
+    }
+
     /** A map from id to object. */
     Map<String, Fields> objectsById(String name) {
         return map(name, this::fields);

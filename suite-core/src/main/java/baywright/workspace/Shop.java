@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.money.Rates;
 import baywright.money.TaxRule;
 import baywright.plan.Bay;
+import baywright.plan.HouseRules;
 import baywright.safety.SafetySettings;
 import baywright.vehicle.FilmLimits;
 import java.math.BigDecimal;
@@ -26,6 +27,7 @@ import org.joda.money.CurrencyUnit;
  * @param bays     where work is done; ids are unique
  * @param people   who works there; ids are unique
  * @param safety   what plans are held to so that nobody is hurt
+ * @param rules    what it makes of the library's rules
  */
 public record Shop(
         String id,
@@ -38,7 +40,8 @@ public record Shop(
         FilmLimits film,
         List<Bay> bays,
         List<Person> people,
-        SafetySettings safety) {
+        SafetySettings safety,
+        HouseRules rules) {
 
     private static final String EUROPE = "150";
 

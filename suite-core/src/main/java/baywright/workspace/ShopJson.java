@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.money.Rates;
 import baywright.money.TaxRule;
 import baywright.plan.Bay;
+import baywright.plan.HouseRules;
 import baywright.safety.SafetySettings;
 import baywright.vehicle.FilmLimits;
 import java.math.BigDecimal;
@@ -69,6 +70,7 @@ final class ShopJson {
         List<Bay> bays = bays(in);
         List<Shop.Person> people = people(in);
         SafetySettings safety = in.objectIfGiven("safety").map(SafetyJson::read).orElse(SafetySettings.USUAL);
+        HouseRules rules = in.objectIfGiven("rules").map(ShopJson::rules).orElse(HouseRules.USUAL);
         in.done();
         return in.report()
                 .whenSound(() -> new Shop(
@@ -82,7 +84,8 @@ final class ShopJson {
                         film.orElseThrow(),
                         bays,
                         people,
-                        safety));
+                        safety,
+                        rules));
     }
 
     /** An ISO 4217 code of a currency that has coins. */
@@ -199,6 +202,24 @@ final class ShopJson {
                     "give a number that is not above it");
         }
         return in.report().whenSound(() -> FilmLimits.of(stop, care));
+    }
+
+    private static HouseRules rules(Fields in) {
+        Map<String, String> softened = reasons(in, "soften");
+        Map<String, String> off = reasons(in, "off");
+        in.done();
+        return new HouseRules(softened, off);
+    }
+
+    /** A rule is softened for a reason that can be read later. */
+    private static Map<String, String> reasons(Fields in, String name) {
+        Map<String, String> reasons = in.titles(name);
+        reasons.forEach((rule, reason) -> {
+            if (reason.isBlank()) {
+                in.refuse(name, "the rule '" + rule + "' is given no reason", "say why, such as \"we use 7-day tape\"");
+            }
+        });
+        return reasons;
     }
 
     private static List<Bay> bays(Fields in) {

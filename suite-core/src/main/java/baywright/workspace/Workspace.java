@@ -307,7 +307,8 @@ public final class Workspace {
                 job.survey(),
                 site.bays(),
                 job.arrives().orElse(otherwise),
-                site.film());
+                site.film(),
+                site.rules());
     }
 
     private String firstProblem(String file) {

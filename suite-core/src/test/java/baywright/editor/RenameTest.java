@@ -148,6 +148,34 @@ class RenameTest {
         assertThat(apply(there, target, other, target.id())).isEqualTo(files);
     }
 
+    /** Conditions of rules ask by function, compare answers and give lists a name; all of it follows. */
+    @Test
+    void whatRulesAskForFollows() throws RefusedException {
+        Map<String, String> files = Scripts.shipped();
+        for (String[] one : new String[][] {
+            {"STAGE", "polish"},
+            {"STAGE", "refine-sand"},
+            {"STATE", "masked"},
+            {"STATE", "rinsed"},
+            {"FAMILY", "sanding"},
+            {"SURFACE", "lamp"},
+            {"FACT", "repainted-days"}
+        }) {
+            files = new TreeMap<>(Rename.of(files, Kind.valueOf(one[0]), one[1], "quite-" + one[1], Scripts.library())
+                    .applyTo(files));
+        }
+        files = Rename.input(files, "machine-sand", "grit", "coarseness").applyTo(files);
+        files = Rename.input(files, "de-mask", "refits", "puts-back").applyTo(files);
+        assertThat(files.get("rules/paint.groovy"))
+                .contains("last('quite-sanding') == 'machine-sand'", "lastInput('machine-sand', 'coarseness')")
+                .contains("step.stage == 'quite-refine-sand'", "'one-step', 'quite-polish', 'finishing-polish'")
+                .doesNotContain("'polish'", "'sanding'", "'refine-sand'", "'repainted-days'");
+        assertThat(files.get("rules/chemistry.groovy"))
+                .contains("until: 'quite-rinsed'", "zone.surface == 'quite-lamp'");
+        assertThat(files.get("rules/masking.groovy")).contains("input('puts-back') == 'clip-on'");
+        assertThat(Scripts.load(files).errors()).isEmpty();
+    }
+
     /** One thing of each kind gets another id, all at once: a load of the whole library costs seconds. */
     @Property(tries = 2)
     void theLibraryMeansTheSameAfterwards(@ForAll long seed) throws RefusedException {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +31,24 @@ class LanguagePageTest {
             family 'sanding', title: 'Sanding'
             family 'correction', title: 'Correction'
             """;
+
+    /** What the examples of rules speak of. */
+    private static final String TRADE = MORE + Libraries.stage("hazards { keepApart 'acid' }")
+            + Libraries.stage("inputs { choice 'grit', from: ['P1500', 'P2000'], usual: 'P2000' }")
+                    .replace("probe", "machine-sand")
+            + Stream.of("polish", "compound", "panel-wipe", "wax")
+                    .map(id -> Libraries.stage("").replace("probe", id))
+                    .collect(Collectors.joining())
+            + "state 'glazed', means: 'fillers'\nstate 'rinsed', means: 'no chemistry'\n";
+
+    private static String rule(String example) {
+        boolean verdict = example.matches("(?s)(forbids|warns|notes) .*");
+        return "rule('probe') {\n"
+                + Stream.of("title 'Probe'", "reason 'because'", "at families: ['decontamination', 'sanding']")
+                        .filter(h -> !example.startsWith(h.substring(0, h.indexOf(' ') + 1)))
+                        .collect(Collectors.joining("\n"))
+                + "\n" + example + (verdict ? "" : "\nforbids { holds('masked') }") + "\n}\n" + TRADE.replace(MORE, "");
+    }
 
     @Test
     void thePageIsThatOfTheWords() throws IOException {
@@ -84,6 +103,7 @@ class LanguagePageTest {
                         + "factor('probe') {\n" + (example.startsWith("reads") ? "" : "reads 'hardness'\n") + example
                         + "\n}";
             case "stage" -> headless(inputs, example);
+            case "rule" -> rule(example);
             case "inputs" -> Libraries.stage("inputs {\n" + example + "\n}");
             default -> Libraries.stage(inputs + section.name() + " {\n" + example + "\n}");
         };
@@ -93,6 +113,10 @@ class LanguagePageTest {
     private static String renamed(String example) {
         if (example.startsWith("stage")) {
             return example.replace("}", "; family 'decontamination'; worksOn 'paint' }");
+        }
+        if (example.startsWith("rule")) {
+            return example.replace(
+                    "}", "; reason 'because'; at families: ['decontamination']; forbids { holds('masked') } }");
         }
         return example.replaceFirst("'[a-z]+'", "'probe'");
     }
@@ -111,7 +135,14 @@ class LanguagePageTest {
                     .as(info.example())
                     .isEmpty();
         }
+        for (Word word : RuleQueries.WORDS) {
+            List<String> problems = Libraries.problemsOf(rule("forbids { (" + word.example() + ") != null }") + MORE);
+            assertThat(problems).as(word.name()).isEmpty();
+        }
         for (Word word : StageLanguage.VOCABULARY.functions()) {
+            if (RuleQueries.WORDS.contains(word)) {
+                continue;
+            }
             List<String> problems = Libraries.problemsOf(
                     Libraries.stage("inputs { measure 'grit-depth', from: 1.um, to: 5.um, usual: 2.um }\ndef probe = "
                                     + word.example())

@@ -29,7 +29,10 @@ public final class SameLibrary {
     }
 
     private static List<Object> head(Library l) {
-        return List.of(l.states(), l.surfaces(), l.families(), l.facts(), l.factors(), l.items(), l.hash());
+        List<Rule> rules = l.rules().stream()
+                .map(r -> new Rule(r.id(), r.title(), r.reason(), r.at(), r.asks(), null, r.place()))
+                .toList();
+        return List.of(l.states(), l.surfaces(), l.families(), l.facts(), l.factors(), l.items(), rules, l.hash());
     }
 
     private static Stage head(Stage stage) {

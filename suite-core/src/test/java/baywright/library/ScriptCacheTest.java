@@ -89,6 +89,43 @@ class ScriptCacheTest {
         assertThat(Files.readAllBytes(file())).isEqualTo(first);
     }
 
+    private static final String RULES = """
+            rule('no-strip') {
+                title 'No strip'; reason 'because'; at families: 'decontamination'
+                forbids { holds('panel-wiped') && uses('thioglycolate') }
+            }
+            rule('unsound') {
+                title 'Unsound'; reason 'because'; at families: 'decontamination'
+                forbids { uses('thioglycolat') }
+            }
+            """;
+
+    @Test
+    void rulesAreThoseOfTheTextsAmongErrors() throws IOException {
+        Files.writeString(scripts.resolve("rules.groovy"), RULES);
+        without = LibraryLoader.load(scripts, ITEMS);
+        assertThat(without.library().rules()).extracting(Rule::id).containsExactly("no-strip");
+        same(load());
+        Loaded second = load();
+        same(second);
+        assertThat(second.notes()).isEmpty();
+    }
+
+    @Test
+    void rulesOfASoundLibraryComeOutOfTheCacheAndJudgeTheSame() throws IOException {
+        Files.delete(scripts.resolve("warned.groovy"));
+        Files.delete(scripts.resolve("broken.groovy"));
+        Files.writeString(scripts.resolve("rules.groovy"), RULES.substring(0, RULES.indexOf("rule('unsound')")));
+        without = LibraryLoader.load(scripts, ITEMS);
+        assertThat(without.errors()).isEmpty();
+        load();
+        Loaded second = load();
+        same(second);
+        Rule kept = second.library().rules().get(0);
+        assertThat(kept.judge().of(List.of(true, true))).isPresent();
+        assertThat(kept.judge().of(List.of(true, false))).isEmpty();
+    }
+
     @Test
     void onlyTheOwnerMayReadOrWriteIt() throws IOException {
         assumePosix();

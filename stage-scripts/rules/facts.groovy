@@ -1,0 +1,11 @@
+// What the rules ask of a survey beyond the facts of the stages. Usual values: common practice or from memory.
+fact 'repainted-days', kind: 'number', means: 'days since the zone was repainted, on the day the work begins'
+fact 'paint-wait-days', kind: 'number', usual: 30, means: 'days that fresh paint is left bare; 30 is common practice, the painter\'s written figure goes first'
+fact 'painter-agrees', kind: 'yes-no', usual: false, means: 'the painter has agreed in writing to machine work on fresh paint'
+fact 'flaking', kind: 'yes-no', usual: false, means: 'paint or lacquer lifts by itself'
+fact 'risk-signed', kind: 'yes-no', usual: false, means: 'the customer has signed the note on single-stage paint: it is the colour that comes off'
+fact 'metal-finish', from: ['lacquered', 'painted', 'bare', 'polished', 'anodised', 'plated'], usual: 'lacquered', means: 'what covers a wheel or a bright part'
+fact 'tinted', kind: 'yes-no', usual: false, means: 'tint film on the glass'
+fact 'trained-signed', kind: 'yes-no', usual: false, means: 'someone trained for high voltage has signed for the engine bay'
+fact 'air-temperature', kind: 'number', means: '°C in the workshop when the work is done'
+fact 'air-humidity', kind: 'number', means: 'relative humidity of the workshop in percent when the work is done'

@@ -1,0 +1,63 @@
+// Waxes, sealants, coatings, film. Order and waits: common practice, no source; other figures from memory.
+def bonding = ['wax', 'sealant', 'ceramic-coating', 'film-preparation', 'film-fitting', 'glass-coating', 'wheel-coating', 'trim-coating']
+
+rule('nothing-on-fresh-paint') {
+    title 'Nothing is put on fresh paint'
+    reason 'solvent still leaves it: makers say 30 days, some 60 to 90'
+    at families: ['protection'], stages: ['glaze'], surfaces: ['paint']
+    forbids { surveyed('repainted-days') != null && surveyed('repainted-days') + step.day < surveyed('paint-wait-days') }
+}
+
+rule('dressing-between-wipe-and-protection') {
+    title 'Dressing, proofer or metal polish between the last wipe and protection'
+    reason 'silicone, drift and metal black settle on wiped paint'
+    at stages: ['trim-restore', 'fabric-roof-proof', 'engine-bay-clean', 'bright-metal-polish', 'tyre-dressing']
+    forbids {
+        holds('panel-wiped', near: true) && next('panel-wipe', bonding, near: true) in bonding
+    }
+    warns {
+        holds('panel-wiped', anywhere: true) && next('panel-wipe', bonding, anywhere: true) in bonding
+    }
+}
+
+rule('next-layer-within-a-day') {
+    title 'The next layer comes within 24 hours'
+    reason 'too late it does not key: refine lightly, dust down and wipe first'
+    at stages: ['ceramic-coating'], surfaces: ['paint']
+    forbids { sinceSet('coated') > 24.h && !(since('finishing-polish') < sinceSet('coated')) }
+}
+
+rule('no-dust-beside-coating') {
+    title 'No dusty work in the bay in the hour before coating or film'
+    reason 'airborne dust settles into it'
+    at stages: ['ceramic-coating', 'film-preparation', 'film-fitting']
+    forbids {
+        since('spot-sand', 'machine-sand', 'refine-sand', 'heavy-compound', 'compound', 'one-step', 'polish',
+                'finishing-polish', 'dust-down', 'vacuum', sameBay: true) < 60.min
+    }
+}
+
+rule('climate-of-the-product') {
+    title 'Outside the climate of the product'
+    reason 'streaks, no flash, no adhesion'
+    at families: ['wash', 'wheels', 'decontamination', 'repair', 'correction', 'glass', 'trim', 'cabin', 'protection']
+    forbids {
+        surveyed('air-temperature') < step.coldest || surveyed('air-temperature') > step.warmest
+                || surveyed('air-humidity') < step.driest || surveyed('air-humidity') > step.dampest
+    }
+    warns {
+        surveyed('air-temperature') != null && (
+                step.coldest != null && surveyed('air-temperature') < step.coldest + 2
+                || step.warmest != null && surveyed('air-temperature') > step.warmest - 2)
+                || surveyed('air-humidity') != null && (
+                step.driest != null && surveyed('air-humidity') < step.driest + 5
+                || step.dampest != null && surveyed('air-humidity') > step.dampest - 5)
+    }
+}
+
+rule('no-dressing-of-motorcycle-tyres') {
+    title 'No dressing on a motorcycle\'s tyres'
+    reason 'it runs onto the tread: crash'
+    at stages: ['tyre-dressing']
+    forbids { vehicle.shape == 'motorcycle' }
+}
