@@ -32,6 +32,7 @@ import java.util.Optional;
  * @param plan                  steps in order; zones as written, see {@link baywright.plan.Step}
  * @param discountLabourPercent what is let off the price of labour, 0 to 100
  * @param safety                what it says about its own safety
+ * @param language              BCP 47 language of its customer's documents; empty: the shop's
  */
 public record Job(
         String id,
@@ -47,7 +48,8 @@ public record Job(
         Survey survey,
         Plan plan,
         BigDecimal discountLabourPercent,
-        JobSafety safety) {
+        JobSafety safety,
+        Optional<String> language) {
 
     public Job {
         wishes = List.copyOf(wishes);
@@ -69,7 +71,8 @@ public record Job(
                 survey,
                 other,
                 discountLabourPercent,
-                safety);
+                safety,
+                language);
     }
 
     /** The same job with another survey. */
@@ -88,7 +91,8 @@ public record Job(
                 other,
                 plan,
                 discountLabourPercent,
-                safety);
+                safety,
+                language);
     }
 
     /** The same job with another plan and other words about its safety. */
@@ -107,7 +111,8 @@ public record Job(
                 survey,
                 other,
                 discountLabourPercent,
-                words);
+                words,
+                language);
     }
 
     /**

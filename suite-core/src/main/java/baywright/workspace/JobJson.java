@@ -61,6 +61,7 @@ final class JobJson {
         Plan plan = in.objectIfGiven("plan").map(JobJson::plan).orElse(new Plan(List.of()));
         BigDecimal discount = in.objectIfGiven("price").map(JobJson::discount).orElse(BigDecimal.ZERO);
         JobSafety safety = JobSafetyJson.read(in);
+        Optional<String> language = language(in);
         in.done();
         return in.report()
                 .whenSound(() -> new Job(
@@ -77,7 +78,16 @@ final class JobJson {
                         survey,
                         plan,
                         discount,
-                        safety));
+                        safety,
+                        language));
+    }
+
+    private static Optional<String> language(Fields in) {
+        String language = in.text("language", "");
+        if (!language.isEmpty() && !ShopJson.LANGUAGE.matcher(language).matches()) {
+            in.refuse("language", "met the text " + Shown.quoted(language), "give a language such as \"de\"");
+        }
+        return Optional.of(language).filter(l -> !l.isEmpty());
     }
 
     private static String customer(Fields in) {
@@ -235,7 +245,8 @@ final class JobJson {
                         Draft.object().usually("discountLabourPercent", Draft.number(job.discountLabourPercent()), "0"))
                 .with("acknowledgements", JobSafetyJson.acknowledgements(job.safety()))
                 .with("climate", JobSafetyJson.climate(job.safety()))
-                .with("safety", JobSafetyJson.steps(job.safety()));
+                .with("safety", JobSafetyJson.steps(job.safety()))
+                .with("language", Draft.text(job.language()));
     }
 
     private static Draft draft(Job.Vehicle vehicle) {

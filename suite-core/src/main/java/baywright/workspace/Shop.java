@@ -28,6 +28,7 @@ import org.joda.money.CurrencyUnit;
  * @param people   who works there; ids are unique
  * @param safety   what plans are held to so that nobody is hurt
  * @param rules    what it makes of the library's rules
+ * @param letterhead where it is and how it is reached, as printed on its documents
  */
 public record Shop(
         String id,
@@ -41,7 +42,8 @@ public record Shop(
         List<Bay> bays,
         List<Person> people,
         SafetySettings safety,
-        HouseRules rules) {
+        HouseRules rules,
+        Letterhead letterhead) {
 
     private static final String EUROPE = "150";
 
@@ -75,8 +77,37 @@ public record Shop(
         return known ? new Locale.Builder().setLocale(given).setRegion(region).build() : given;
     }
 
-    /** How long a quote holds, in days, and the deposit in percent of the price. */
-    public record QuoteTerms(int validDays, BigDecimal depositPercent) {}
+    /**
+     * Terms of quotes.
+     *
+     * @param validDays      how long a quote holds, in days
+     * @param depositPercent in percent of the price
+     * @param notIncluded    sentences on what no quote of the shop includes, in its own words; empty: the usual ones
+     */
+    public record QuoteTerms(int validDays, BigDecimal depositPercent, List<String> notIncluded) {
+        public QuoteTerms {
+            notIncluded = List.copyOf(notIncluded);
+        }
+    }
+
+    /**
+     * Head of the shop's documents. Every text may be empty and is then not printed.
+     *
+     * @param address   lines of the postal address, without the name
+     * @param phone     as it is dialled
+     * @param email     address for letters
+     * @param web       page
+     * @param taxNumber the shop's number with the tax office
+     */
+    public record Letterhead(List<String> address, String phone, String email, String web, String taxNumber) {
+
+        /** A shop that says nothing but its name. */
+        public static final Letterhead NONE = new Letterhead(List.of(), "", "", "", "");
+
+        public Letterhead {
+            address = List.copyOf(address);
+        }
+    }
 
     /** Someone who works there, with the ids of what they are skilled in. */
     public record Person(String id, String name, List<String> skills) {

@@ -34,7 +34,7 @@ final class ShopJson {
             Map.entry("total", TaxRule.On.TOTAL),
             Map.entry("line", TaxRule.On.LINE),
             Map.entry("gross", TaxRule.On.GROSS));
-    private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Z]{2})?");
+    static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Z]{2})?");
 
     private ShopJson() {}
 
@@ -71,6 +71,8 @@ final class ShopJson {
         List<Shop.Person> people = people(in);
         SafetySettings safety = in.objectIfGiven("safety").map(SafetyJson::read).orElse(SafetySettings.USUAL);
         HouseRules rules = in.objectIfGiven("rules").map(ShopJson::rules).orElse(HouseRules.USUAL);
+        Shop.Letterhead letterhead =
+                in.objectIfGiven("letterhead").map(ShopJson::letterhead).orElse(Shop.Letterhead.NONE);
         in.done();
         return in.report()
                 .whenSound(() -> new Shop(
@@ -85,7 +87,8 @@ final class ShopJson {
                         bays,
                         people,
                         safety,
-                        rules));
+                        rules,
+                        letterhead));
     }
 
     /** An ISO 4217 code of a currency that has coins. */
@@ -185,9 +188,22 @@ final class ShopJson {
 
     private static Shop.QuoteTerms quote(Fields in) {
         Shop.QuoteTerms quote = new Shop.QuoteTerms(
-                in.whole("validDays", Span.from(1, 3650)), in.number("depositPercent", Span.PERCENT));
+                in.whole("validDays", Span.from(1, 3650)),
+                in.number("depositPercent", Span.PERCENT),
+                in.texts("notIncluded"));
         in.done();
         return quote;
+    }
+
+    private static Shop.Letterhead letterhead(Fields in) {
+        Shop.Letterhead letterhead = new Shop.Letterhead(
+                in.texts("address"),
+                in.text("phone", ""),
+                in.text("email", ""),
+                in.text("web", ""),
+                in.text("taxNumber", ""));
+        in.done();
+        return letterhead;
     }
 
     private static Optional<FilmLimits> film(Fields in) {

@@ -252,7 +252,8 @@ class JobRoundTripTest {
                         survey,
                         new Plan(List.of()),
                         BigDecimal.valueOf(count % 101),
-                        safety(count, text, arrives)));
+                        safety(count, text, arrives),
+                        count % 2 == 0 ? Optional.empty() : Optional.of("de")));
         return Combinators.combine(bare, steps()).as((job, steps) -> job.withPlan(new Plan(steps)));
     }
 
