@@ -46,6 +46,7 @@ class CommandTree {
                         .addSubcommand(new StagesExplainCommand(session)))
                 .addSubcommand(new CommandLine(new PlanCommand())
                         .addSubcommand(new PlanProveCommand(session))
+                        .addSubcommand(new PlanExplainCommand(session))
                         .addSubcommand(new PlanFilmCommand(session))
                         .addSubcommand(new PlanMendCommand(session))
                         .addSubcommand(new PlanQuoteCommand(session))

@@ -38,6 +38,17 @@ final class FindingPrinter {
         session.say("prove.verdict", job.title(), job.plan().steps().size(), verdict, summary(proof.findings()));
     }
 
+    /** The findings of one zone, and whether the plan as a whole holds. */
+    void printZone(String zone, List<Finding> shown, Proof proof) {
+        print(shown);
+        Console console = session.console();
+        String verdict = proof.holds()
+                ? console.paint(Ink.GOOD, session.text("prove.holds"))
+                : console.paint(Ink.STOP, session.text("prove.stopped"));
+        session.say(
+                "prove.of-zone", zone, summary(shown), verdict, proof.findings().size());
+    }
+
     private void print(Finding finding) {
         Console console = session.console();
         String grade =

@@ -1,11 +1,16 @@
 package baywright.cli;
 
+import baywright.plan.Finding;
 import baywright.plan.Plan;
 import baywright.plan.Proof;
 import baywright.plan.Prover;
 import baywright.plan.Setting;
+import baywright.script.Nearest;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -23,6 +28,9 @@ final class PlanProveCommand implements Callable<Integer> {
     @Option(names = "--zones", descriptionKey = "zones")
     private boolean everyZone;
 
+    @Option(names = "--zone", paramLabel = "ZONE", descriptionKey = "zone")
+    private Optional<String> zone = Optional.empty();
+
     PlanProveCommand(Session session) {
         this.session = session;
     }
@@ -35,20 +43,35 @@ final class PlanProveCommand implements Callable<Integer> {
         Plan plan = opened.job().plan();
         FindingPrinter printer = new FindingPrinter(
                 session, everyZone ? session.sentencesWithEveryZone(setting, plan) : session.sentences(setting, plan));
+        List<Finding> shown = zone.map(id -> of(id, setting, proof)).orElse(proof.findings());
         if (session.json()) {
-            Answers.print(session, json(opened, proof, printer));
+            Answers.print(session, json(opened, proof, printer, shown));
+        } else if (zone.isPresent()) {
+            printer.printZone(zone.get(), shown, proof);
         } else {
             printer.printProof(opened.job(), proof);
         }
         return proof.holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }
 
-    private static ObjectNode json(OpenedJob opened, Proof proof, FindingPrinter printer) {
+    /** The findings that name a zone; those of the whole plan name none. */
+    private List<Finding> of(String id, Setting setting, Proof proof) {
+        Set<String> known = proof.ends().keySet();
+        if (!known.contains(id)) {
+            String hint = Nearest.to(id, known)
+                    .map(near -> session.text("nearest", near))
+                    .orElse("");
+            throw session.badInput("prove.no-zone", id, setting.shape().title(), hint);
+        }
+        return proof.findings().stream().filter(f -> f.zones().contains(id)).toList();
+    }
+
+    private static ObjectNode json(OpenedJob opened, Proof proof, FindingPrinter printer, List<Finding> shown) {
         ObjectNode answer = Answers.object();
         answer.put("job", opened.job().id());
         answer.put("holds", proof.holds());
         answer.put("library", opened.site().library().hash());
-        answer.set("findings", printer.json(proof.findings()));
+        answer.set("findings", printer.json(shown));
         var clock = answer.putArray("clock");
         proof.clock().forEach(slot -> {
             ObjectNode one = clock.addObject();

@@ -18,8 +18,8 @@ final class CompiledTerms {
      */
     record Condition(Need need, boolean wish, List<long[]> alternatives, boolean asksBay) {}
 
-    /** An effect on one declared state; {@code after} in ticks, 0 for at once. */
-    record Change(int state, boolean sets, long after, Reach reach, List<long[]> unless) {}
+    /** An effect on one declared state; {@code after} in ticks, 0 for at once; {@code effect} is how it is written. */
+    record Change(int state, boolean sets, long after, Reach reach, List<long[]> unless, Effect effect) {}
 
     final StageTerms terms;
     final List<Condition> conditions = new ArrayList<>();
@@ -77,7 +77,7 @@ final class CompiledTerms {
     private void change(Effect effect, int state, StateIndex states) {
         List<long[]> unless = effect.unless().isEmpty() ? List.of() : alternatives(List.of(effect.unless()), states);
         long after = effect.after().map(q -> Ticks.of(q.inBase())).orElse(0L);
-        Change change = new Change(state, effect.sets(), after, effect.reach(), unless);
+        Change change = new Change(state, effect.sets(), after, effect.reach(), unless, effect);
         (effect.sets() ? sets : clears).add(change);
     }
 

@@ -167,6 +167,17 @@ public final class Prover {
     }
 
     private Walk walk(Plan plan, List<CompiledStep> steps, List<String> ids, boolean withRules) {
+        Walk walk = walkable(plan, steps, ids, withRules);
+        walk.run();
+        return walk;
+    }
+
+    /** A walk that has not begun, without rules, for those who look on. */
+    Walk walkable(Plan plan, List<CompiledStep> steps) {
+        return walkable(plan, steps, ids(plan), false);
+    }
+
+    private Walk walkable(Plan plan, List<CompiledStep> steps, List<String> ids, boolean withRules) {
         long[] fixed = new long[steps.size()];
         for (int i = 0; i < fixed.length; i++) {
             fixed[i] = plan.steps()
@@ -175,9 +186,7 @@ public final class Prover {
                     .map(at -> Ticks.between(setting.start(), at))
                     .orElse(Ticks.NEVER);
         }
-        Walk walk = new Walk(this, steps, ids, fixed, withRules);
-        walk.run();
-        return walk;
+        return new Walk(this, steps, ids, fixed, withRules);
     }
 
     private List<Finding> findings(Plan plan, List<CompiledStep> steps, List<String> ids, Walk walk) {

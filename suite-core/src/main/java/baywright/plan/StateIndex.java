@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import baywright.library.State;
+import baywright.script.Place;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -172,6 +173,11 @@ final class StateIndex {
 
     String id(int s) {
         return states.get(s).id();
+    }
+
+    /** Where it was declared. */
+    Place place(int s) {
+        return states.get(s).place();
     }
 
     Set<String> ids() {

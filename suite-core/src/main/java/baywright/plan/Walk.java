@@ -24,6 +24,25 @@ final class Walk {
     /** A wait that is not kept between a step and an earlier one. */
     record Lapse(int step, int after, int row, boolean late, long waited, long bound, String why) {}
 
+    /** Someone who looks on while a plan is walked and changes nothing. */
+    interface Witness {
+
+        /** A condition of a step is met on a row; {@code bay} is where it is done, or empty. */
+        void met(int step, int row, Condition condition, long[] found, String bay);
+
+        /** A condition of a step fails on a row; parts of it, or other zones, may still be as they should. */
+        void missed(int step, int row, Condition condition);
+
+        /** A zone that a step does not work on is spared its effect, as the first of these states holds there. */
+        void spared(int step, int row, Change change, long[] sparing);
+
+        /** A step is about to act. */
+        void before(int step);
+
+        /** A step has acted. */
+        void after(int step);
+    }
+
     /** A wait can uncover another; a chain longer than this is left to the findings. */
     private static final int MOST_TURNS = 16;
 
@@ -50,6 +69,7 @@ final class Walk {
     final List<Lapse> lapses = new ArrayList<>();
     final List<int[]> overlaps = new ArrayList<>();
     final List<Integer> withoutBay = new ArrayList<>();
+    private Optional<Witness> witness = Optional.empty();
     private long now;
 
     /**
@@ -89,6 +109,11 @@ final class Walk {
     /** What the rules said, where they were asked. */
     List<Speech> speeches() {
         return rules.map(RuleCheck::speeches).orElse(List.of());
+    }
+
+    /** Lets someone look on; to be said before {@link #run}. */
+    void watchedBy(Witness looker) {
+        witness = Optional.of(looker);
     }
 
     void run() {
@@ -258,6 +283,9 @@ final class Walk {
                 look(row, gives, known);
                 if (fails(condition)) {
                     fail(i, row, condition, bay == null ? "" : bay.id(), start);
+                    witness.ifPresent(w -> w.missed(i, row, condition));
+                } else if (witness.isPresent()) {
+                    witness.get().met(i, row, condition, everywhere, bay == null ? "" : bay.id());
                 }
             }
         }
@@ -452,6 +480,7 @@ final class Walk {
     // ---- what a step does
 
     private void act(int i, CompiledStep step, long end) {
+        witness.ifPresent(w -> w.before(i));
         for (Part part : step.parts()) {
             for (Change change : part.terms().clears) {
                 act(i, step, part, change, end);
@@ -462,11 +491,14 @@ final class Walk {
                 act(i, step, part, change, end);
             }
         }
+        witness.ifPresent(w -> w.after(i));
     }
 
     private void act(int i, CompiledStep step, Part part, Change change, long end) {
         for (int row : rowsOf(change, part, states, vehicle)) {
-            if (!change.unless().isEmpty() && Arrays.binarySearch(step.rows(), row) < 0 && spared(row, change, end)) {
+            if (!change.unless().isEmpty()
+                    && Arrays.binarySearch(step.rows(), row) < 0
+                    && spared(i, row, change, end)) {
                 continue;
             }
             if (!change.sets()) {
@@ -492,11 +524,12 @@ final class Walk {
         };
     }
 
-    private boolean spared(int row, Change change, long end) {
+    private boolean spared(int i, int row, Change change, long end) {
         tracks.settle(row, end);
         tracks.findOn(row, everywhere);
         for (long[] alternative : change.unless()) {
             if (Bits.contains(everywhere, alternative)) {
+                witness.ifPresent(w -> w.spared(i, row, change, alternative));
                 return true;
             }
         }

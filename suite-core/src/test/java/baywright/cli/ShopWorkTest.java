@@ -148,6 +148,49 @@ class ShopWorkTest {
     }
 
     @Test
+    void aStepAndAZoneAreExplained() throws Exception {
+        Desk.Answer step = desk.answerTo("plan", "explain", job("small-saloon"), "s1");
+        assertThat(step.status()).as(step.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(step.out())
+                .startsWith("contact wash (s1), must")
+                .contains(
+                        "sealant (s2) needs 'washed' on all painted panels, because it seals the dirt in\n",
+                        "[stages/sealant.groovy:7; made so by stages/")
+                .contains("Without it, proving the plan finds", "stop: sealant (s2)")
+                .contains("Without it, there would not be at the end", "'washed' on");
+        assertThat(desk.answerTo("plan", "explain", job("small-saloon"), "bonnet")
+                        .out())
+                .contains("As the vehicle came", "loose-soil", "No finding names it")
+                .contains("+ sealed [stages/");
+        assertThat(desk.answerTo("plan", "explain", job("hasty-saloon"), "bonnet")
+                        .out())
+                .contains("Findings", "stop: ");
+        JsonNode told = json(desk.answerTo("plan", "explain", "--json", job("small-saloon"), "sealant"));
+        assertThat(told.at("/steps/0/reliesOn/0/by").asText()).isEqualTo("s1");
+        assertThat(told.at("/steps/0/reliesOn/0/at").asText()).startsWith("stages/");
+        assertThat(told.at("/steps/0/without/loses/0/state").asText()).isEqualTo("sealed");
+        JsonNode strip = json(desk.answerTo("plan", "explain", "--json", job("hasty-saloon"), "bonnet"));
+        assertThat(strip.at("/moments/0/changes/0/by").asText()).isNotEmpty();
+        assertThat(strip.at("/findings/0/severity").asText()).isEqualTo("stop");
+        Desk.Answer none = desk.answerTo("plan", "explain", job("small-saloon"), "bonet");
+        assertThat(none.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(none.err()).contains("no step, stage or zone 'bonet' in this plan; nearest is 'bonnet'");
+    }
+
+    @Test
+    void aProofIsShownForOneZone() {
+        Desk.Answer answer = desk.answerTo("plan", "prove", "--zone", "vehicle", job("hasty-saloon"));
+        assertThat(answer.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.out()).startsWith("On vehicle: no stop, no warning, no note. The plan does not hold");
+        assertThat(desk.answerTo("plan", "prove", "--zone", "bonnet", job("hasty-saloon"))
+                        .out())
+                .startsWith("stop  ");
+        assertThat(desk.answerTo("plan", "prove", "--zone", "bonet", job("hasty-saloon"))
+                        .status())
+                .isEqualTo(ExitStatus.BAD_INPUT);
+    }
+
+    @Test
     void aRepairThatIsNotThereIsBadInput() {
         Desk.Answer answer = desk.answerTo("plan", "mend", "--apply", "9", job("hasty-saloon"));
         assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);
