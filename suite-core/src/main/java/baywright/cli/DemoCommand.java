@@ -66,7 +66,7 @@ final class DemoCommand implements Callable<Integer> {
         }
 
         long count(Severity severity) {
-            return job.proof().findings().stream()
+            return job.findings().stream()
                     .map(Finding::severity)
                     .filter(severity::equals)
                     .count();
@@ -106,7 +106,7 @@ final class DemoCommand implements Callable<Integer> {
                 .findFirst()
                 .ifPresent(worked -> session.say("demo.next.quote", session.command(), session.shown(worked.path())));
         all.stream()
-                .filter(worked -> !worked.job().proof().holds())
+                .filter(worked -> !worked.job().judged().holds())
                 .findFirst()
                 .ifPresent(worked -> session.say("demo.next.prove", session.command(), session.shown(worked.path())));
     }

@@ -2,9 +2,8 @@ package baywright.cli;
 
 import baywright.plan.Finding;
 import baywright.plan.FindingText;
-import baywright.plan.Proof;
 import baywright.plan.Severity;
-import baywright.workspace.Job;
+import baywright.site.JudgedJob;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
@@ -28,25 +27,38 @@ final class FindingPrinter {
         findings.forEach(this::print);
     }
 
-    /** The findings of a job's plan, and whether it holds. */
-    void printProof(Job job, Proof proof) {
-        print(proof.findings());
+    /** The findings of a job's plan and of its safety, whether it holds, and where to read on about safety. */
+    void printJudged(JudgedJob judged, String shownJob) {
+        List<Finding> findings = judged.findings();
+        print(findings);
         Console console = session.console();
-        String verdict = proof.holds()
-                ? console.paint(Ink.GOOD, session.text("prove.holds"))
-                : console.paint(Ink.STOP, session.text("prove.stopped"));
-        session.say("prove.verdict", job.title(), job.plan().steps().size(), verdict, summary(proof.findings()));
-    }
-
-    /** The findings of one zone, and whether the plan as a whole holds. */
-    void printZone(String zone, List<Finding> shown, Proof proof) {
-        print(shown);
-        Console console = session.console();
-        String verdict = proof.holds()
+        String verdict = judged.holds()
                 ? console.paint(Ink.GOOD, session.text("prove.holds"))
                 : console.paint(Ink.STOP, session.text("prove.stopped"));
         session.say(
-                "prove.of-zone", zone, summary(shown), verdict, proof.findings().size());
+                "prove.verdict",
+                judged.job().title(),
+                judged.job().plan().steps().size(),
+                verdict,
+                summary(findings));
+        if (!judged.safety().holds()) {
+            session.say("safety.read-on", session.command(), shownJob);
+        }
+    }
+
+    /** The findings of one zone, and whether the plan as a whole holds. */
+    void printZone(String zone, List<Finding> shown, JudgedJob judged) {
+        print(shown);
+        Console console = session.console();
+        String verdict = judged.holds()
+                ? console.paint(Ink.GOOD, session.text("prove.holds"))
+                : console.paint(Ink.STOP, session.text("prove.stopped"));
+        session.say(
+                "prove.of-zone",
+                zone,
+                summary(shown),
+                verdict,
+                judged.findings().size());
     }
 
     private void print(Finding finding) {

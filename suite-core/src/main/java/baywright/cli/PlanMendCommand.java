@@ -55,23 +55,24 @@ final class PlanMendCommand implements Callable<Integer> {
             } else {
                 printer.print(session.shown(job));
             }
-            return printer.mends() ? ExitStatus.FINE : ExitStatus.STOPPED;
+            return printer.clears() ? ExitStatus.FINE : ExitStatus.STOPPED;
         }
         WorkedJob mended = write(opened, chosen.get());
         if (session.json()) {
             ObjectNode answer = printer.json();
             answer.put("applied", apply.orElseThrow());
-            answer.put("holds", mended.proof().holds());
-            answer.set("findings", findings(mended).json(mended.proof().findings()));
+            answer.put("holds", mended.judged().holds());
+            answer.put("safetyHolds", mended.safety().holds());
+            answer.set("findings", findings(mended).json(mended.findings()));
             Answers.print(session, answer);
         } else {
             printer.printOne(chosen.get(), apply.orElseThrow());
             session.console().out().println();
             session.say("mend.written", session.shown(job));
             session.console().out().println();
-            findings(mended).printProof(mended.job(), mended.proof());
+            findings(mended).printJudged(mended.judged(), session.shown(job));
         }
-        return mended.proof().holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
+        return mended.judged().holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }
 
     private Repair chosen(RepairResult result, int number) {

@@ -2,10 +2,9 @@ package baywright.cli;
 
 import baywright.plan.Finding;
 import baywright.plan.Plan;
-import baywright.plan.Proof;
-import baywright.plan.Prover;
 import baywright.plan.Setting;
 import baywright.script.Nearest;
+import baywright.site.JudgedJob;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,7 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code baywright plan prove JOB}: does the order of the steps hold? */
+/** {@code baywright plan prove JOB}: do the steps hold, and do they hurt nobody? */
 @Command(name = "prove", resourceBundle = CommandTree.HELP)
 final class PlanProveCommand implements Callable<Integer> {
 
@@ -38,42 +37,44 @@ final class PlanProveCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = OpenedJob.at(session, job);
-        Setting setting = opened.site().setting(opened.job());
-        Proof proof = Prover.prove(setting, opened.job().plan());
+        JudgedJob judged = opened.site().judge(opened.job());
+        Setting setting = judged.setting();
         Plan plan = opened.job().plan();
         FindingPrinter printer = new FindingPrinter(
                 session, everyZone ? session.sentencesWithEveryZone(setting, plan) : session.sentences(setting, plan));
-        List<Finding> shown = zone.map(id -> of(id, setting, proof)).orElse(proof.findings());
+        List<Finding> shown = zone.map(id -> of(id, judged)).orElse(judged.findings());
         if (session.json()) {
-            Answers.print(session, json(opened, proof, printer, shown));
+            Answers.print(session, json(opened, judged, printer, shown));
         } else if (zone.isPresent()) {
-            printer.printZone(zone.get(), shown, proof);
+            printer.printZone(zone.get(), shown, judged);
         } else {
-            printer.printProof(opened.job(), proof);
+            printer.printJudged(judged, session.shown(job));
         }
-        return proof.holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
+        return judged.holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }
 
     /** The findings that name a zone; those of the whole plan name none. */
-    private List<Finding> of(String id, Setting setting, Proof proof) {
-        Set<String> known = proof.ends().keySet();
+    private List<Finding> of(String id, JudgedJob judged) {
+        Set<String> known = judged.proof().ends().keySet();
         if (!known.contains(id)) {
             String hint = Nearest.to(id, known)
                     .map(near -> session.text("nearest", near))
                     .orElse("");
-            throw session.badInput("prove.no-zone", id, setting.shape().title(), hint);
+            throw session.badInput("prove.no-zone", id, judged.setting().shape().title(), hint);
         }
-        return proof.findings().stream().filter(f -> f.zones().contains(id)).toList();
+        return judged.findings().stream().filter(f -> f.zones().contains(id)).toList();
     }
 
-    private static ObjectNode json(OpenedJob opened, Proof proof, FindingPrinter printer, List<Finding> shown) {
+    private static ObjectNode json(OpenedJob opened, JudgedJob judged, FindingPrinter printer, List<Finding> shown) {
         ObjectNode answer = Answers.object();
         answer.put("job", opened.job().id());
-        answer.put("holds", proof.holds());
+        answer.put("holds", judged.holds());
+        answer.put("orderHolds", judged.proof().holds());
+        answer.put("safetyHolds", judged.safety().holds());
         answer.put("library", opened.site().library().hash());
         answer.set("findings", printer.json(shown));
         var clock = answer.putArray("clock");
-        proof.clock().forEach(slot -> {
+        judged.proof().clock().forEach(slot -> {
             ObjectNode one = clock.addObject();
             one.put("step", slot.step());
             one.put("startMinutes", Answers.figure(slot.start()));

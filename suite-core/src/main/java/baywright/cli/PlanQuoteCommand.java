@@ -50,7 +50,7 @@ final class PlanQuoteCommand implements Callable<Integer> {
                 new TrailPrinter(session, new Numbers(opened.site().shop().locale()), worked, quote);
         if (session.json()) {
             ObjectNode answer = QuoteJson.of(worked, quote);
-            answer.set("findings", findings.json(worked.proof().findings()));
+            answer.set("findings", findings.json(worked.findings()));
             answer.set("warnings", ProblemPrinter.json(opened.warnings()));
             wantedTrail().ifPresent(what -> answer.set("trail", trails.json(what)));
             Answers.print(session, answer);
@@ -73,12 +73,12 @@ final class PlanQuoteCommand implements Callable<Integer> {
             answer.put("job", worked.job().id());
             answer.put("quoted", false);
             answer.set("findings", findings.json(refusal.findings()));
-            answer.set("waysOut", new RemedyPrinter(session, worked).json());
+            answer.set("waysOut", new RemedyPrinter(session, worked.safety()).json());
             Answers.print(session, answer);
             return;
         }
         findings.print(refusal.stops());
-        new RemedyPrinter(session, worked).print();
+        new RemedyPrinter(session, worked.safety()).print(session.shown(job));
         session.say("quote.refused", worked.job().title(), refusal.stops().size());
     }
 }

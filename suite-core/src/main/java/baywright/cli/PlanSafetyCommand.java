@@ -3,11 +3,16 @@ package baywright.cli;
 import baywright.plan.Finding;
 import baywright.safety.HazardSheet;
 import baywright.safety.PersonDay;
+import baywright.safety.Remedy;
 import baywright.safety.SafetyReport;
 import baywright.safety.SheetHtml;
 import baywright.safety.SheetPdf;
+import baywright.site.JudgedJob;
 import baywright.site.Numbers;
-import baywright.site.WorkedJob;
+import baywright.site.Site;
+import baywright.workspace.Job;
+import baywright.workspace.JobFile;
+import baywright.workspace.WorkspaceWriter;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -22,7 +27,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code baywright plan safety JOB}: what may hurt people, and the hazard sheet. */
+/**
+ * {@code baywright plan safety JOB}: what may hurt people, and the hazard sheet; with {@code --apply} one of the ways out
+ * written to the job.
+ */
 @Command(name = "safety", resourceBundle = CommandTree.HELP)
 final class PlanSafetyCommand implements Callable<Integer> {
 
@@ -37,6 +45,9 @@ final class PlanSafetyCommand implements Callable<Integer> {
     @Option(names = "--pdf", paramLabel = "OUT", descriptionKey = "pdf")
     private Optional<Path> pdf = Optional.empty();
 
+    @Option(names = "--apply", paramLabel = "N", descriptionKey = "apply-way")
+    private Optional<Integer> apply = Optional.empty();
+
     PlanSafetyCommand(Session session) {
         this.session = session;
     }
@@ -44,21 +55,49 @@ final class PlanSafetyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = OpenedJob.at(session, job);
-        WorkedJob worked = opened.site().work(opened.job());
+        JudgedJob judged = opened.site().judge(opened.job());
+        Optional<Remedy> chosen = apply.map(n -> chosen(judged.safety(), n));
+        String way =
+                apply.map(new RemedyPrinter(session, judged.safety())::sentence).orElse("");
+        JudgedJob shown = chosen.map(remedy -> write(opened, remedy)).orElse(judged);
         FindingPrinter findings = new FindingPrinter(
-                session, session.sentences(worked.setting(), worked.job().plan()));
+                session, session.sentences(shown.setting(), shown.job().plan()));
         if (html.isPresent() || pdf.isPresent()) {
-            write(opened, worked);
+            write(opened, shown);
         }
         if (session.json()) {
-            Answers.print(session, json(worked, findings));
+            ObjectNode answer = json(shown, findings);
+            apply.ifPresent(n -> answer.put("applied", n));
+            Answers.print(session, answer);
         } else {
-            print(worked, findings);
+            if (chosen.isPresent()) {
+                Wrap.lines(way, Console.WIDTH).forEach(session.console().out()::println);
+                session.say("mend.written", session.shown(job));
+                session.console().out().println();
+            }
+            print(shown, findings);
         }
-        return worked.safety().holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
+        return shown.safety().holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }
 
-    private void print(WorkedJob worked, FindingPrinter printer) {
+    private Remedy chosen(SafetyReport safety, int number) {
+        if (number < 1 || number > safety.remedies().size()) {
+            throw session.badInput("safety.no-such", number, safety.remedies().size());
+        }
+        return safety.remedies().get(number - 1);
+    }
+
+    private static JudgedJob write(OpenedJob opened, Remedy remedy) {
+        Site site = opened.site();
+        Job before = opened.job();
+        Remedy.Change change = remedy.applyTo(before.plan(), before.safety());
+        try (WorkspaceWriter writer = WorkspaceWriter.open(site.workspace())) {
+            JobFile saved = writer.save(opened.file(), before.withPlan(change.plan(), change.safety()));
+            return site.judge(site.job(saved));
+        }
+    }
+
+    private void print(JudgedJob worked, FindingPrinter printer) {
         SafetyReport safety = worked.safety();
         List<Finding> findings = safety.findings();
         printer.print(findings);
@@ -66,7 +105,7 @@ final class PlanSafetyCommand implements Callable<Integer> {
         String share = session.text(
                 "safety.assumed", worked.safe().settings().vibration().triggerShare());
         Wrap.lines(share, Console.WIDTH).forEach(session.console().out()::println);
-        new RemedyPrinter(session, worked).print();
+        new RemedyPrinter(session, worked.safety()).print(session.shown(job));
         Console console = session.console();
         String verdict = safety.holds()
                 ? console.paint(Ink.GOOD, session.text("safety.holds"))
@@ -109,7 +148,7 @@ final class PlanSafetyCommand implements Callable<Integer> {
         return numbers.fixed(BigDecimal.valueOf(value), 1);
     }
 
-    private ObjectNode json(WorkedJob worked, FindingPrinter printer) {
+    private ObjectNode json(JudgedJob worked, FindingPrinter printer) {
         ObjectNode answer = Answers.object();
         answer.put("job", worked.job().id());
         answer.put("holds", worked.safety().holds());
@@ -126,7 +165,7 @@ final class PlanSafetyCommand implements Callable<Integer> {
             }
         }
         answer.set("findings", printer.json(worked.safety().findings()));
-        answer.set("waysOut", new RemedyPrinter(session, worked).json());
+        answer.set("waysOut", new RemedyPrinter(session, worked.safety()).json());
         answer.put("advice", session.text("safety.advice"));
         return answer;
     }
@@ -135,7 +174,7 @@ final class PlanSafetyCommand implements Callable<Integer> {
         return BigDecimal.valueOf(value).setScale(2, java.math.RoundingMode.HALF_UP);
     }
 
-    private void write(OpenedJob opened, WorkedJob worked) {
+    private void write(OpenedJob opened, JudgedJob worked) {
         HazardSheet sheet = HazardSheet.of(
                 opened.site().shop().name(),
                 worked.job().title(),

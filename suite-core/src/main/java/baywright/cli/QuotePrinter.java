@@ -8,11 +8,14 @@ import baywright.money.Part;
 import baywright.money.Position;
 import baywright.money.Quote;
 import baywright.money.Range;
+import baywright.plan.Finding;
 import baywright.plan.Severity;
+import baywright.safety.SafetyCodes;
 import baywright.site.Numbers;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.joda.money.Money;
@@ -51,12 +54,19 @@ final class QuotePrinter {
         printParts();
         console.out().println();
         printFigures();
-        long warnings = worked.proof().findings().stream()
+        long warnings = worked.findings().stream()
                 .filter(f -> f.severity() == Severity.WARN)
                 .count();
+        List<Finding> answered = worked.findings().stream()
+                .filter(f -> f.code().equals(SafetyCodes.ACKNOWLEDGED))
+                .toList();
+        if (!answered.isEmpty()) {
+            console.out().println();
+            findings.print(answered);
+        }
         if (warnings > 0) {
             console.out().println();
-            session.say("quote.warnings", findings.summary(worked.proof().findings()));
+            session.say("quote.warnings", findings.summary(worked.findings()));
         }
     }
 

@@ -2,7 +2,7 @@ package baywright.cli;
 
 import baywright.safety.Agent;
 import baywright.safety.Remedy;
-import baywright.site.WorkedJob;
+import baywright.safety.SafetyReport;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,15 +12,15 @@ import java.util.Locale;
 final class RemedyPrinter {
 
     private final Session session;
-    private final WorkedJob worked;
+    private final List<Remedy> remedies;
 
-    RemedyPrinter(Session session, WorkedJob worked) {
+    RemedyPrinter(Session session, SafetyReport safety) {
         this.session = session;
-        this.worked = worked;
+        remedies = safety.remedies();
     }
 
     /** Nothing when there is no way to be shown. */
-    void print() {
+    void print(String shownJob) {
         List<String> sentences = sentences();
         if (sentences.isEmpty()) {
             return;
@@ -30,6 +30,12 @@ final class RemedyPrinter {
             Wrap.lines(sentence, Console.WIDTH - 2)
                     .forEach(line -> session.console().out().println("  " + line));
         }
+        session.say("safety.next", session.command(), shownJob);
+    }
+
+    /** One of them, from 1. */
+    String sentence(int number) {
+        return sentence(number, remedies.get(number - 1));
     }
 
     ArrayNode json() {
@@ -40,7 +46,7 @@ final class RemedyPrinter {
 
     private List<String> sentences() {
         List<String> sentences = new ArrayList<>();
-        for (Remedy remedy : worked.safety().remedies()) {
+        for (Remedy remedy : remedies) {
             sentences.add(sentence(sentences.size() + 1, remedy));
         }
         return sentences;

@@ -7,6 +7,7 @@ import baywright.plan.Finding;
 import baywright.plan.Repair;
 import baywright.plan.RepairResult;
 import baywright.plan.Setting;
+import baywright.plan.Severity;
 import baywright.site.Numbers;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
@@ -14,7 +15,9 @@ import baywright.workspace.Job;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Shows the repairs of a plan: what to change, what it adds, and whether fewer changes would do. */
@@ -23,22 +26,22 @@ final class RepairPrinter {
     private static final String INDENT = "   ";
 
     private final Session session;
-    private final Site site;
     private final Job job;
     private final RepairResult result;
     private final EditText sentences;
     private final FindingPrinter findings;
     private final Numbers numbers;
+    private final Map<Repair, WorkedJob> worked = new LinkedHashMap<>();
 
     RepairPrinter(Session session, Site site, Job job, RepairResult result) {
         this.session = session;
-        this.site = site;
         this.job = job;
         this.result = result;
         Setting setting = site.setting(job);
         this.sentences = new EditText(setting, session.console().locale());
         this.findings = new FindingPrinter(session, session.sentences(setting, job.plan()));
         this.numbers = new Numbers(site.shop().locale());
+        result.repairs().forEach(repair -> worked.put(repair, site.work(job.withPlan(repair.plan()))));
     }
 
     /** Whether one of the repairs leaves no stop at all. */
@@ -48,9 +51,15 @@ final class RepairPrinter {
                 && result.unmendable().isEmpty();
     }
 
+    /** Whether one of the repairs leaves no stop of the order, and none about safety either. */
+    boolean clears() {
+        return mends() && worked.values().stream().anyMatch(w -> w.judged().holds());
+    }
+
     void print(String shownJob) {
         if (mends() && result.repairs().get(0).edits().isEmpty()) {
-            session.say("mend.nothing", job.title());
+            session.say(clears() ? "mend.nothing" : "mend.nothing.order", job.title());
+            printSafety(shownJob);
             return;
         }
         for (int i = 0; i < result.repairs().size(); i++) {
@@ -66,6 +75,19 @@ final class RepairPrinter {
                 session.text("mend.smallest." + Answers.word(result.proof()), least()));
         if (!result.repairs().isEmpty()) {
             session.say("mend.next", session.command(), shownJob);
+        }
+        printSafety(shownJob);
+    }
+
+    /** What no change of the order mends. */
+    private void printSafety(String shownJob) {
+        boolean stopped = !result.repairs().isEmpty()
+                && worked.values().stream().noneMatch(w -> w.safety().holds());
+        if (stopped) {
+            long stops = worked.get(result.repairs().get(0)).safety().findings().stream()
+                    .filter(f -> f.severity() == Severity.STOP)
+                    .count();
+            session.say("mend.safety", session.command(), shownJob, stops);
         }
     }
 
@@ -112,9 +134,10 @@ final class RepairPrinter {
     }
 
     private String price(Repair repair) {
-        WorkedJob mended = site.work(job.withPlan(repair.plan()));
+        WorkedJob mended = worked.get(repair);
         if (!(mended.offer() instanceof Quote quote)) {
-            return session.text("mend.no-price");
+            return session.text(
+                    mended.proof().holds() && !mended.safety().holds() ? "mend.no-price.safety" : "mend.no-price");
         }
         String cap = quote.cap().map(this::fit).orElse("");
         return session.text("mend.price", numbers.money(quote.price().gross()), cap);
@@ -138,7 +161,8 @@ final class RepairPrinter {
             ArrayNode edits = one.putArray("edits");
             sentences.of(repair.edits(), job.plan()).forEach(edits::add);
             one.put("addedMinutes", Answers.figure(repair.addedCost().multiply(BigDecimal.valueOf(job.vehicles()))));
-            if (site.work(job.withPlan(repair.plan())).offer() instanceof Quote quote) {
+            one.put("safetyHolds", worked.get(repair).safety().holds());
+            if (worked.get(repair).offer() instanceof Quote quote) {
                 one.put("gross", quote.price().gross().getAmount());
             }
         }

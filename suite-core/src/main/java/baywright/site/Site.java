@@ -19,7 +19,6 @@ import baywright.plan.RepairResult;
 import baywright.plan.Setting;
 import baywright.safety.SafetyCase;
 import baywright.safety.SafetyCheck;
-import baywright.safety.SafetyReport;
 import baywright.safety.Worker;
 import baywright.script.Problem;
 import baywright.workspace.Job;
@@ -34,7 +33,6 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** A workspace with its library, ready to prove and price jobs. */
 public final class Site {
@@ -132,20 +130,24 @@ public final class Site {
         return workspace.setting(job, library, now());
     }
 
-    /** Proves a job's plan, checks its safety and, when nothing stops it, prices it. */
-    public WorkedJob work(Job job) {
+    /** Proves a job's plan and checks its safety. */
+    public JudgedJob judge(Job job) {
         Setting setting = setting(job);
         Plan plan = job.plan();
         Prover prover = Prover.forSetting(setting);
         Proof proof = prover.prove(plan);
         PlanWork work = prover.work(plan);
         SafetyCase safe = safetyCase(job, setting, proof, work);
-        SafetyReport safety = SafetyCheck.of(safe);
-        Offer offer = proof.holds() && safety.holds()
-                ? quote(job, setting, proof, work)
-                : new Refusal(Stream.concat(proof.findings().stream(), safety.findings().stream())
-                        .toList());
-        return new WorkedJob(job, setting, proof, work, safe, safety, offer);
+        return new JudgedJob(job, setting, proof, work, safe, SafetyCheck.of(safe));
+    }
+
+    /** Proves a job's plan, checks its safety and, when nothing stops it, prices it. */
+    public WorkedJob work(Job job) {
+        JudgedJob judged = judge(job);
+        Offer offer = judged.holds()
+                ? quote(job, judged.setting(), judged.proof(), judged.work())
+                : new Refusal(judged.findings());
+        return new WorkedJob(judged, offer);
     }
 
     private SafetyCase safetyCase(Job job, Setting setting, Proof proof, PlanWork work) {

@@ -1,6 +1,7 @@
 package baywright.site;
 
 import baywright.money.Offer;
+import baywright.plan.Finding;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
 import baywright.plan.Setting;
@@ -8,23 +9,52 @@ import baywright.safety.SafetyCase;
 import baywright.safety.SafetyReport;
 import baywright.workspace.Job;
 import java.math.BigDecimal;
+import java.util.List;
 
 /**
  * A job, proved and priced.
  *
- * @param job     as its folder describes it
- * @param setting what its plan was proved against
- * @param proof   what was found
- * @param work    what each step takes
- * @param safe    what its safety was judged by
- * @param safety  what may hurt people, and ways out
- * @param offer   a quote, or a refusal when a finding stops the plan
+ * @param judged with its proof and the check of its safety
+ * @param offer  a quote, or a refusal when a finding stops the plan
  */
-public record WorkedJob(
-        Job job, Setting setting, Proof proof, PlanWork work, SafetyCase safe, SafetyReport safety, Offer offer) {
+public record WorkedJob(JudgedJob judged, Offer offer) {
+
+    public Job job() {
+        return judged.job();
+    }
+
+    /** What its plan was proved against. */
+    public Setting setting() {
+        return judged.setting();
+    }
+
+    /** What was found about the order of its steps. */
+    public Proof proof() {
+        return judged.proof();
+    }
+
+    /** What each step takes. */
+    public PlanWork work() {
+        return judged.work();
+    }
+
+    /** What its safety was judged by. */
+    public SafetyCase safe() {
+        return judged.safe();
+    }
+
+    /** What may hurt people, and ways out. */
+    public SafetyReport safety() {
+        return judged.safety();
+    }
+
+    /** Findings about order and safety together, in the order of the proof. */
+    public List<Finding> findings() {
+        return judged.findings();
+    }
 
     /** Mean hands-on minutes with set-ups, of all the vehicles. */
     public BigDecimal minutes() {
-        return work.attendedMinutes().mean().multiply(BigDecimal.valueOf(job.vehicles()));
+        return work().attendedMinutes().mean().multiply(BigDecimal.valueOf(job().vehicles()));
     }
 }

@@ -30,7 +30,7 @@ class DemoMendTest {
                 .startsWith(
                         "Repair 1: 5 changes, 46 min more of hands-on work; price GBP 518.39, GBP 131.61 below the cap")
                 .contains("move de-mask (s21) before final inspection (s20)")
-                .endsWith("the plan of 25 steps holds (no stop, 2 warnings, no note)\n");
+                .endsWith("the plan of 25 steps holds (no stop, 2 warnings, 1 note)\n");
     }
 
     private static void copy(Path from, Path to) throws IOException {

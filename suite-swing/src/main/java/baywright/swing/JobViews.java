@@ -130,7 +130,7 @@ final class JobViews {
 
     private List<FindingView> findings(WorkedJob worked) {
         FindingText texts = new FindingText(worked.setting(), worked.job().plan(), locale);
-        return worked.proof().findings().stream()
+        return worked.findings().stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .map(finding -> new FindingView(
                         grade(finding.severity()), finding.step().orElse(""), capital(texts.of(finding))))
