@@ -32,7 +32,8 @@ class ArrowsTest {
         room("library", "quantity", "script");
         room("editor", "quantity", "script", "library");
         room("plan", "quantity", "script", "vehicle", "library");
-        room("money", "quantity", "script", "vehicle", "library", "plan");
+        room("chance", "quantity");
+        room("money", "quantity", "chance", "script", "vehicle", "library", "plan");
         room("safety", "quantity", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety");
         room("site", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "workspace");

@@ -14,7 +14,7 @@ import java.util.Map;
 
 /**
  * Measures everything that has a budget and writes {@code target/bench/figures.md}. Words that may be given, all of them
- * when none is: {@code load}, {@code start}, {@code plan}. {@code scripts=N} and {@code rounds=N} make it shorter.
+ * when none is: {@code load}, {@code start}, {@code plan}, {@code chance}. {@code scripts=N} and {@code rounds=N} make it shorter.
  */
 public final class Main {
 
@@ -41,8 +41,9 @@ public final class Main {
         Map<String, Section> sections = Map.of(
                 "load", () -> new LoadSection(work, rounds).measure(sample, scripts),
                 "start", () -> new StartSection(work, rounds).measure(sample),
-                "plan", () -> PlanSection.measure(sample.workspace(), rounds));
-        for (String name : List.of("load", "start", "plan")) {
+                "plan", () -> PlanSection.measure(sample.workspace(), rounds),
+                "chance", () -> ChanceSection.measure(rounds));
+        for (String name : List.of("load", "start", "plan", "chance")) {
             if (wanted.isEmpty() || wanted.contains(name)) {
                 for (Figure figure : sections.get(name).measure()) {
                     page.add(figure.row());

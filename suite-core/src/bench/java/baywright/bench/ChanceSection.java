@@ -1,0 +1,86 @@
+package baywright.bench;
+
+import baywright.chance.Activity;
+import baywright.chance.Link;
+import baywright.chance.Loadings;
+import baywright.chance.Network;
+import baywright.chance.Rework;
+import baywright.chance.Simulation;
+import baywright.quantity.ThreePoint;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/** Simulating a network in a process that has warmed up. */
+final class ChanceSection {
+
+    private static final int ACTIVITIES = 60;
+    private static final int RUNS = 100_000;
+    private static final double BUDGET = 1;
+    private static final double NANOS = 1e9;
+
+    private ChanceSection() {}
+
+    static List<Figure> measure(int rounds) {
+        Simulation simulation = Simulation.of(network());
+        double[] ours = new double[rounds];
+        double[] baseline = new double[rounds];
+        double unused = 0;
+        for (int round = -2; round < rounds; round++) {
+            long begun = System.nanoTime();
+            unused += simulation.run(Simulation.Options.of(1, RUNS)).finish().mean();
+            long between = System.nanoTime();
+            unused += scores();
+            if (round >= 0) {
+                ours[round] = (between - begun) / NANOS;
+                baseline[round] = (System.nanoTime() - between) / NANOS;
+            }
+        }
+        double median = median(ours);
+        return List.of(new Figure(
+                RUNS + " runs of " + ACTIVITIES + " activities" + (Double.isNaN(unused) ? ", broken" : ""),
+                Figure.seconds(median),
+                "as many normal scores: " + Figure.seconds(median(baseline)),
+                Optional.of(median / median(baseline)),
+                "≤ " + Figure.seconds(BUDGET),
+                median <= BUDGET));
+    }
+
+    private static double scores() {
+        SplittableRandom random = new SplittableRandom(1);
+        double sum = 0;
+        for (int i = 0; i < RUNS * ACTIVITIES; i++) {
+            sum += random.nextGaussian();
+        }
+        return sum;
+    }
+
+    private static double median(double... values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
+    }
+
+    private static Network network() {
+        List<Activity> activities = new ArrayList<>();
+        List<Link> links = new ArrayList<>();
+        for (int i = 0; i < ACTIVITIES; i++) {
+            int least = 5 + i * 7 % 20;
+            activities.add(Activity.of(
+                            "a" + i,
+                            ThreePoint.of(
+                                    String.valueOf(least),
+                                    String.valueOf(least + 3 + i % 5),
+                                    String.valueOf(least + 15 + i * 3 % 25)))
+                    .with(Loadings.evenly(0.5, List.of("cause" + i % 3)))
+                    .with(new Rework(0.06, 0.5))
+                    .costing(0.5));
+            for (int back = 1; back <= 3 && back <= i; back += 1 + i % 2) {
+                links.add(Link.after("a" + (i - back), "a" + i));
+            }
+        }
+        return new Network(activities, links);
+    }
+}
