@@ -35,6 +35,7 @@ class ArrowsTest {
         room("chance", "quantity");
         room("money", "quantity", "chance", "script", "vehicle", "library", "plan");
         room("safety", "quantity", "script", "vehicle", "library", "plan");
+        room("schedule", "quantity", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety");
         room("site", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "workspace");
         room(
