@@ -13,6 +13,7 @@ stage('glass-coating') {
         needs 'clayed', 'dry', why: 'it does not key on bonded dirt'
         needs 'panel-wiped', why: 'it does not key on oil'
         needs 'cool', 'shade', why: 'a hot or sunny surface dries the product before it has worked'
+        refuses 'masked', why: 'coating bridges tape and tears'
     }
     after {
         clears 'panel-wiped'

@@ -14,6 +14,7 @@ stage('film-fitting') {
         refuses 'coated', 'waxed', 'sealed', why: 'film will not stick to them; coating goes over film'
         refuses 'glazed', 'oily', 'dressed', why: 'nothing bonds to oil or silicone'
         needs 'still', 'heated', why: 'draught carries dust and cold film cracks'
+        refuses 'masked', why: 'film bridges tape and lifts with it'
     }
     after {
         clears 'film-ready', 'dry', 'seams-dry', 'panel-wiped'

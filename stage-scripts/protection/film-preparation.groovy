@@ -11,6 +11,7 @@ stage('film-preparation') {
         needs 'seams-dry', why: 'a seam that weeps lifts the edge'
         needs 'still', why: 'draught carries dust'
         refuses 'sanded', why: 'sanding haze is not a finish; one step does not clear it'
+        refuses 'masked', why: 'film bridges tape and lifts with it'
     }
     after {
         sets 'film-ready'

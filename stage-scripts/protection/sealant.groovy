@@ -11,6 +11,7 @@ stage('sealant') {
         needs 'cool', 'shade', why: 'a hot or sunny surface dries the product before it has worked'
         refuses 'glazed', 'waxed', why: 'nothing bonds to fillers or wax'
         refuses 'sanded', why: 'sanding haze is not a finish; one step does not clear it'
+        refuses 'masked', why: 'a tape line holds residue'
         prefers 'finish-checked', why: 'protection locks the defect in'
     }
     after {

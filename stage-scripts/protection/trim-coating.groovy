@@ -10,6 +10,7 @@ stage('trim-coating') {
         needs 'washed', 'dry', why: 'it does not key on dirt or damp'
         needs 'panel-wiped', why: 'it does not key on oil'
         needs 'cool', why: 'heat flashes it too soon'
+        refuses 'masked', why: 'coating bridges tape and tears'
     }
     after {
         clears 'panel-wiped'

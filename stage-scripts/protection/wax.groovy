@@ -15,6 +15,7 @@ stage('wax') {
         refuses 'dusty', why: 'dust under the applicator scratches'
         refuses 'coated', why: 'wax on a coating hides it and does not last'
         refuses 'sanded', why: 'sanding haze is not a finish; one step does not clear it'
+        refuses 'masked', why: 'a tape line holds wax and dust'
         prefers 'finish-checked', why: 'protection locks the defect in'
     }
     after {

@@ -35,7 +35,7 @@ rule('hypochlorite-and-ammonia') {
 rule('no-strong-chemistry-on-bare-metal') {
     title 'No acid or strong alkali on bare, polished or anodised metal'
     reason 'stains are permanent'
-    at families: ['wash', 'wheels', 'decontamination'], surfaces: ['wheel', 'bright-metal']
+    at families: ['wash', 'wheels', 'decontamination', 'trim', 'maintenance'], surfaces: ['wheel', 'bright-metal', 'engine-bay']
     forbids {
         surveyed('metal-finish') in ['bare', 'polished', 'anodised']
                 && (uses('acid') || uses('alkaline-pre-wash-liquid') || uses('all-purpose-cleaner'))
@@ -50,15 +50,24 @@ rule('no-tar-solvent-on-lamps-film-fresh-paint') {
         uses('tar-solvent') && (zone.surface == 'lamp' || holds('filmed')
                 || surveyed('repainted-days') != null && surveyed('repainted-days') + step.day < surveyed('paint-wait-days'))
     }
+    // the edge of a film lies at the border of its panel
+    warns { uses('tar-solvent') && holds('filmed', near: true) }
 }
 
 rule('no-panel-wipe-on-soft-single-stage') {
     title 'No panel wipe on soft single-stage paint'
     reason 'the solvent crazes it or takes colour off'
-    at families: ['correction', 'protection'], surfaces: ['paint']
+    at families: ['masking', 'correction', 'protection'], surfaces: ['paint']
     forbids {
         uses('panel-wipe-liquid') && surveyed('paint') == 'single-stage' && surveyed('hardness') == 'soft'
     }
+}
+
+rule('no-all-purpose-cleaner-on-screens') {
+    title 'No all-purpose cleaner in a cabin with open screens'
+    reason 'it takes the coating off a screen; cover it or clean it with water'
+    at families: ['cabin'], surfaces: ['cabin']
+    forbids { uses('all-purpose-cleaner') && surveyed('screens') == 'open' }
 }
 
 rule('no-ammonia-on-tint') {
@@ -70,7 +79,22 @@ rule('no-ammonia-on-tint') {
 
 rule('solvent-wants-air') {
     title 'Flammable solvent only where the air moves'
-    reason 'highly flammable vapour; no lamp, heater flame or charger in the bay'
-    at families: ['decontamination', 'repair', 'correction', 'glass', 'trim', 'protection']
+    reason 'highly flammable vapour'
+    at families: ['decontamination', 'masking', 'repair', 'correction', 'glass', 'trim', 'cabin', 'protection']
     forbids { uses('flammable') && !holds('ventilated') }
+}
+
+rule('solvent-wants-cool') {
+    title 'Flammable solvent only on a cool surface'
+    reason 'on a hot panel it boils off at once: more vapour, and streaks'
+    at families: ['decontamination', 'masking', 'repair', 'correction', 'glass', 'trim', 'cabin', 'protection']
+    forbids { uses('flammable') && !holds('cool') }
+}
+
+rule('no-spark-beside-solvent') {
+    title 'No lamp, flame or charger beside flammable solvent'
+    reason 'highly flammable vapour'
+    at families: ['decontamination', 'masking', 'repair', 'correction', 'glass', 'trim', 'cabin', 'protection']
+    // a curing lamp is hot for a quarter of an hour: from memory
+    forbids { uses('flammable') && (surveyed('ignition-near') || since('warm-cure', sameBay: true) < 15.min) }
 }

@@ -7,5 +7,7 @@ fact 'risk-signed', kind: 'yes-no', usual: false, means: 'the customer has signe
 fact 'metal-finish', from: ['lacquered', 'painted', 'bare', 'polished', 'anodised', 'plated'], usual: 'lacquered', means: 'what covers a wheel or a bright part'
 fact 'tinted', kind: 'yes-no', usual: false, means: 'tint film on the glass'
 fact 'trained-signed', kind: 'yes-no', usual: false, means: 'someone trained for high voltage has signed for the engine bay'
+fact 'ignition-near', kind: 'yes-no', usual: false, means: 'a lamp, a heater flame or a charger runs in the bay'
+fact 'screens', from: ['none', 'covered', 'open'], usual: 'none', means: 'touch screens in the cabin, and whether they are covered'
 fact 'air-temperature', kind: 'number', means: '°C in the workshop when the work is done'
 fact 'air-humidity', kind: 'number', means: 'relative humidity of the workshop in percent when the work is done'

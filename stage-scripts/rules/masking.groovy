@@ -34,6 +34,14 @@ rule('tape-off-before-the-last-wipe') {
     forbids { since('panel-wipe') > since('de-mask') }
 }
 
+rule('no-tape-beside-coating') {
+    title 'Tape right beside a coating or film'
+    reason 'the layer runs onto the tape, and tears or lifts when it comes off'
+    // on its own zone the stage refuses tape itself
+    at stages: ['ceramic-coating', 'film-fitting']
+    warns { holds('masked', near: true) && !holds('masked') }
+}
+
 rule('badges-before-the-coating') {
     title 'Stuck-on badges go back on wiped, bare paint'
     reason 'their tape will not hold on a coating'

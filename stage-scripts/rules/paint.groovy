@@ -125,11 +125,19 @@ rule('touch-in-before-machine-work') {
     warns { since(machine) != null && !later(machine) }
 }
 
+rule('touch-in-in-the-cold') {
+    title 'A touch-in is levelled under 24 hours in the cold'
+    reason 'below 15 °C it hardens in a day instead of half a day, and drags out'
+    at stages: ['spot-sand'], surfaces: ['paint']
+    forbids { surveyed('air-temperature') < 15 && sinceSet('touched-in') < 24.h }
+}
+
 rule('no-wipe-over-soft-touch-in') {
     title 'Panel wipe over a touch-in under 24 hours'
-    reason 'the solvent pulls it back out'
-    at stages: ['panel-wipe'], surfaces: ['paint']
-    warns { sinceSet('touched-in') < 24.h }
+    reason 'the solvent pulls it back out; under 12 hours it surely does'
+    at families: ['masking', 'correction', 'protection'], surfaces: ['paint']
+    forbids { uses('panel-wipe-liquid') && sinceSet('touched-in') < 12.h }
+    warns { uses('panel-wipe-liquid') && sinceSet('touched-in') < 24.h }
 }
 
 rule('dust-down-before-bonding') {

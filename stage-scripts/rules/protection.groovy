@@ -37,14 +37,24 @@ rule('no-dust-beside-coating') {
     }
 }
 
+rule('no-dust-onto-wet-coating') {
+    title 'No dusty work in the bay while a coating or film is laid, or still wet'
+    reason 'airborne dust settles into it'
+    at families: ['sanding'], stages: ['heavy-compound', 'compound', 'one-step', 'polish', 'finishing-polish', 'dust-down', 'vacuum']
+    // the last section flashes within a quarter of an hour, the layer is dust-dry within an hour: from memory
+    forbids { since('ceramic-coating', 'film-preparation', 'film-fitting', sameBay: true) < 15.min }
+    warns { since('ceramic-coating', 'film-preparation', 'film-fitting', sameBay: true) < 60.min }
+}
+
 rule('climate-of-the-product') {
     title 'Outside the climate of the product'
     reason 'streaks, no flash, no adhesion'
-    at families: ['wash', 'wheels', 'decontamination', 'repair', 'correction', 'glass', 'trim', 'cabin', 'protection']
+    at families: ['arrival', 'wash', 'wheels', 'decontamination', 'drying', 'masking', 'repair', 'sanding', 'correction', 'glass', 'trim', 'cabin', 'protection', 'outgoing', 'maintenance']
     forbids {
         surveyed('air-temperature') < step.coldest || surveyed('air-temperature') > step.warmest
                 || surveyed('air-humidity') < step.driest || surveyed('air-humidity') > step.dampest
     }
+    // within 2 °C and 5 % relative humidity of them: from memory
     warns {
         surveyed('air-temperature') != null && (
                 step.coldest != null && surveyed('air-temperature') < step.coldest + 2

@@ -33,6 +33,13 @@ rule('shuts-before-the-body') {
     warns { since('contact-wash') != null && !later('contact-wash') }
 }
 
+rule('roof-before-what-is-below') {
+    title 'The roof is washed first'
+    reason 'dirty water runs down over panels that are washed already; within one step the wash goes from top to bottom by itself'
+    at stages: ['contact-wash'], surfaces: ['paint']
+    warns { zone.id == 'roof' && count('contact-wash') == 0 && since('contact-wash', anywhere: true) != null }
+}
+
 rule('keep-what-protects') {
     title 'Strong alkali on protection that stays'
     reason 'it shortens or strips what protects the paint, and the plan puts nothing on again'
@@ -52,6 +59,17 @@ rule('no-wetting-of-tape') {
     reason 'the tape is lost, and slurry under it marks the trim'
     at families: ['wash', 'decontamination', 'maintenance']
     warns { holds('masked') }
+}
+
+rule('no-water-beside-soft-protection') {
+    title 'Water beside a wax, sealant or coating that is still soft'
+    reason 'water runs and drifts onto zones that touch, and marks what has not set'
+    at families: ['wash', 'wheels', 'decontamination', 'maintenance'], stages: ['fabric-roof-wash', 'engine-bay-clean']
+    // on the zone itself most of these stages refuse it
+    forbids {
+        holds('curing', near: true)
+                && (!holds('curing') || step.stage in ['tar-removal', 'claying', 'shuts-and-seams', 'engine-bay-clean'])
+    }
 }
 
 rule('no-wash-before-full-cure') {

@@ -29,7 +29,7 @@ class DemoMendTest {
         assertThat(answer.out())
                 .startsWith(
                         "Repair 1: 5 changes, 46 min more of hands-on work; price GBP 518.39, GBP 131.61 below the cap")
-                .contains("move de-mask (s21) before final inspection (s20)")
+                .contains("move de-mask (s21) before panel wipe (s24)")
                 .endsWith("the plan of 25 steps holds (no stop, 2 warnings, 1 note)\n");
     }
 
