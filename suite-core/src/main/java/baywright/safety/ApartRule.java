@@ -2,11 +2,13 @@ package baywright.safety;
 
 import baywright.library.Item;
 import baywright.library.StageTerms;
+import baywright.plan.Bay;
 import baywright.plan.Finding;
 import baywright.plan.Severity;
 import baywright.plan.StepWork;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,21 +18,25 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Items that must not meet: on a zone without a rinse between, by what stages declare; in one bay on one day, by the
- * statements EUH031, EUH032 and EUH206 beside an acid. What a rule of the library stops already is not said again.
+ * Things that must not meet: items on a zone without a rinse between, by what stages declare and by the site's pairs; items,
+ * equipment and dangers in one bay on one day or at one time, by the site's pairs, also with other jobs of the shop. What a
+ * rule of the library stops already is not said again.
  */
 final class ApartRule {
 
     private static final String RULE_FORBIDS = "rule-forbids";
     private static final String RINSED = "rinsed";
-    private static final String ACID = "acid";
     private static final List<String> GASSING = List.of("EUH031", "EUH032", "EUH206");
 
     private record Poured(Item item, StepWork by) {}
 
+    /** What has been said of a step: a pair once, whatever brings it. */
+    private record Said(String step, String pair) {}
+
     private final SafetyCase all;
     private final Hazards hazards;
     private final List<Finding> findings = new ArrayList<>();
+    private final Set<Said> said = new HashSet<>();
 
     ApartRule(SafetyCase all) {
         this.all = all;
@@ -39,9 +45,11 @@ final class ApartRule {
 
     List<Finding> check(List<DayBook.Stint> stints) {
         onZones();
-        inBays(stints);
+        inBays(Presence.of(all, stints));
         return findings;
     }
+
+    // on a zone
 
     private void onZones() {
         Map<String, List<Poured>> onZone = new LinkedHashMap<>();
@@ -60,7 +68,7 @@ final class ApartRule {
                     }
                 }
             }
-            met.forEach((reason, zones) -> report(work, List.copyOf(zones), reason));
+            met.forEach((reason, zones) -> report(work, List.copyOf(zones), Severity.STOP, reason));
         }
     }
 
@@ -78,6 +86,8 @@ final class ApartRule {
                                     now.item().title(),
                                     before.by().step(),
                                     "zone",
+                                    "",
+                                    "",
                                     why)));
                 }
             }
@@ -88,8 +98,7 @@ final class ApartRule {
     private Optional<String> apart(Poured a, Poured b) {
         return declared(a.by(), a.item(), b.item())
                 .or(() -> declared(b.by(), b.item(), a.item()))
-                .or(() -> stated(a.item(), b.item()))
-                .or(() -> stated(b.item(), a.item()));
+                .or(() -> paired(a, b));
     }
 
     /** A stage that keeps something apart speaks for its own hazardous items. */
@@ -102,47 +111,130 @@ final class ApartRule {
                 .findFirst();
     }
 
-    private static Optional<String> stated(Item gassing, Item acid) {
-        return gassing.hazards().stream()
-                .filter(GASSING::contains)
-                .filter(c -> acid.groups().contains(ACID) && !gassing.groups().contains(ACID))
-                .findFirst()
-                .flatMap(c -> Statements.in(Locale.ENGLISH).text(c));
+    private Optional<String> paired(Poured a, Poured b) {
+        Hazards.Thing first = Hazards.thing(a.item());
+        Hazards.Thing second = Hazards.thing(b.item());
+        for (ApartPair pair : all.settings().apart()) {
+            if (pair.severity() == Severity.STOP && meet(pair, first, second)) {
+                said.add(new Said(b.by().step(), pair.id()));
+                return Optional.of(why(pair, first, second));
+            }
+        }
+        return Optional.empty();
     }
 
-    private void inBays(List<DayBook.Stint> stints) {
-        Map<LocalDate, Map<String, List<Poured>>> inBay = new LinkedHashMap<>();
-        Set<SafetyReason> said = new LinkedHashSet<>();
-        for (DayBook.Stint stint : stints) {
-            List<Poured> there = inBay.computeIfAbsent(stint.day(), d -> new LinkedHashMap<>())
-                    .computeIfAbsent(hazards.bay(stint.work()), b -> new ArrayList<>());
-            for (Item item : hazards.items(stint.work())) {
-                for (Poured before : there) {
-                    stated(item, before.item())
-                            .or(() -> stated(before.item(), item))
-                            .ifPresent(why -> {
-                                SafetyReason reason = new SafetyReason.Meets(
-                                        before.item().title(),
-                                        item.title(),
-                                        before.by().step(),
-                                        "bay",
-                                        why);
-                                if (said.add(reason)) {
-                                    report(stint.work(), List.of(), reason);
-                                }
-                            });
+    // in a bay
+
+    private void inBays(List<Presence> own) {
+        for (int i = 0; i < own.size(); i++) {
+            Presence now = own.get(i);
+            for (ApartPair pair : all.settings().apart()) {
+                if (pair.within() == ApartPair.Within.DAY) {
+                    within(pair, now, now, Optional.empty());
                 }
-                there.add(new Poured(item, stint.work()));
+                own.subList(0, i).forEach(before -> within(pair, before, now, Optional.empty()));
+            }
+        }
+        for (Booked other : all.others()) {
+            for (Presence there : other.presences()) {
+                own.forEach(
+                        now -> all.settings().apart().forEach(pair -> within(pair, there, now, Optional.of(other))));
             }
         }
     }
 
-    private void report(StepWork work, List<String> zones, SafetyReason reason) {
-        boolean said = all.proof().findings().stream()
+    private void within(ApartPair pair, Presence there, Presence now, Optional<Booked> other) {
+        boolean itself =
+                other.isEmpty() && there.work().step().equals(now.work().step());
+        // a stage speaks for what it does itself at one time
+        if (there.bay().isEmpty()
+                || !there.bay().equals(now.bay())
+                || (itself && pair.within() == ApartPair.Within.TOGETHER)
+                || apartInTime(pair, there, now)) {
+            return;
+        }
+        for (Hazards.Thing first : there.things()) {
+            for (Hazards.Thing second : now.things()) {
+                boolean one = itself && first.equals(second);
+                if (!one && meet(pair, first, second) && together(pair, there, first, now)) {
+                    report(pair, there, first, now, second, other);
+                    return;
+                }
+            }
+        }
+    }
+
+    private static boolean apartInTime(ApartPair pair, Presence there, Presence now) {
+        if (pair.within() == ApartPair.Within.DAY) {
+            return !there.from().toLocalDate().equals(now.from().toLocalDate());
+        }
+        return now.from().isAfter(there.to().plusMinutes(pair.minutes()))
+                || there.from().isAfter(now.to().plusMinutes(pair.minutes()));
+    }
+
+    /** Whether what came first is still about when the other comes; only the pair's first lingers. */
+    private static boolean together(ApartPair pair, Presence there, Hazards.Thing brought, Presence now) {
+        if (pair.within() == ApartPair.Within.DAY) {
+            return true;
+        }
+        boolean bringsFirst = brought.fits(pair.first());
+        LocalDateTime thereTo = bringsFirst ? there.to().plusMinutes(pair.minutes()) : there.to();
+        LocalDateTime nowTo = bringsFirst ? now.to() : now.to().plusMinutes(pair.minutes());
+        return now.from().isBefore(thereTo) && there.from().isBefore(nowTo);
+    }
+
+    private static boolean meet(ApartPair pair, Hazards.Thing a, Hazards.Thing b) {
+        return (a.fits(pair.first()) && b.fits(pair.second()) && !b.fits(pair.first()))
+                || (b.fits(pair.first()) && a.fits(pair.second()) && !a.fits(pair.first()));
+    }
+
+    /** The words of the statement that an item carries, where one says it, else those of the pair. */
+    private static String why(ApartPair pair, Hazards.Thing a, Hazards.Thing b) {
+        return GASSING.stream()
+                .map(c -> "hazard:" + c)
+                .filter(pair.first()::contains)
+                .filter(c -> a.tokens().contains(c) || b.tokens().contains(c))
+                .findFirst()
+                .flatMap(c -> Statements.in(Locale.ENGLISH).text(c.substring("hazard:".length())))
+                .orElse(pair.why());
+    }
+
+    /** Other jobs come when the order of their steps says, which is a guess: they are warned of, not refused. */
+    private void report(
+            ApartPair pair,
+            Presence there,
+            Hazards.Thing first,
+            Presence now,
+            Hazards.Thing second,
+            Optional<Booked> other) {
+        String job = other.map(Booked::title).orElse("");
+        if (!said.add(new Said(now.work().step(), pair.id() + " " + job))
+                || said.contains(new Said(now.work().step(), pair.id()))) {
+            return;
+        }
+        String bay = all.setting().bays().stream()
+                .filter(b -> b.id().equals(now.bay()))
+                .map(Bay::title)
+                .findFirst()
+                .orElse(now.bay());
+        SafetyReason reason = new SafetyReason.Meets(
+                first.title(),
+                second.title(),
+                other.map(o -> o.words(there)).orElse(there.work().step()),
+                pair.within().name().toLowerCase(Locale.ROOT),
+                bay,
+                job,
+                why(pair, first, second));
+        boolean lower = other.isPresent() && pair.severity() == Severity.STOP;
+        report(now.work(), List.of(), lower ? Severity.WARN : pair.severity(), reason);
+    }
+
+    private void report(StepWork work, List<String> zones, Severity severity, SafetyReason reason) {
+        boolean forbidden = all.proof().findings().stream()
                 .filter(f -> f.code().equals(RULE_FORBIDS) && f.step().equals(Optional.of(work.step())))
                 .anyMatch(f -> zones.isEmpty() || f.zones().stream().anyMatch(zones::contains));
-        if (!said) {
-            findings.add(new Finding(SafetyCodes.KEEP_APART, Severity.STOP, Optional.of(work.step()), zones, reason));
+        if (!forbidden) {
+            findings.add(new Finding(SafetyCodes.KEEP_APART, severity, Optional.of(work.step()), zones, reason));
         }
     }
 

@@ -1,6 +1,7 @@
 package baywright.safety;
 
 import baywright.plan.Finding;
+import baywright.plan.Reason;
 import baywright.plan.Severity;
 import baywright.plan.StepWork;
 import java.util.ArrayList;
@@ -11,7 +12,7 @@ import java.util.Set;
 /** Cautions that stop a plan until a named person answers for them, and then stay on it as a note. */
 final class CautionRule {
 
-    private static final Set<String> DOUBTFUL_PAINT = Set.of("single-stage", "unknown");
+    private static final Set<String> ISOCYANATES = Set.of("EUH204", "H334");
 
     private final SafetyCase all;
     private final Hazards hazards;
@@ -28,6 +29,7 @@ final class CautionRule {
             all.work().steps().stream()
                     .filter(w -> concerns(caution, w))
                     .findFirst()
+                    .filter(w -> !saidBy(caution, w))
                     .ifPresent(w -> findings.add(finding(caution, w)));
         }
         return findings;
@@ -46,6 +48,17 @@ final class CautionRule {
                 reason);
     }
 
+    /** A rule of the library that asks for the same signature stops the step already. */
+    private boolean saidBy(Caution caution, StepWork work) {
+        return caution.rule().isPresent()
+                && all.job().acknowledged(caution.id()).isEmpty()
+                && all.proof().findings().stream()
+                        .filter(f -> f.step().equals(Optional.of(work.step())))
+                        .anyMatch(f -> f.severity() == Severity.STOP
+                                && f.reason() instanceof Reason.RuleSpeaks r
+                                && r.rule().equals(caution.rule().get()));
+    }
+
     boolean concerns(Caution caution, StepWork work) {
         return switch (caution) {
             case AIRBAG -> Hazards.hasRisk(work, "airbag");
@@ -54,10 +67,17 @@ final class CautionRule {
                 hazards.items(work).stream().anyMatch(i -> i.groups().contains("hydrofluoric"));
             case JACKS -> Hazards.hasRisk(work, "lifting");
             case OLD_LININGS -> Hazards.hasRisk(work, "dust") && work.family().equals("wheels");
-            case OLD_PAINT ->
-                Hazards.hasRisk(work, "dust")
-                        && work.removals().stream().anyMatch(r -> DOUBTFUL_PAINT.contains(all.fact(r.zone(), "paint")));
+            case OLD_PAINT -> grinds(work, "single-stage");
+            case TWO_PACK ->
+                hazards.items(work).stream().anyMatch(i -> i.hazards().stream().anyMatch(ISOCYANATES::contains));
+            case UNKNOWN_DUST -> grinds(work, "unknown");
         };
+    }
+
+    private boolean grinds(StepWork work, String paint) {
+        return Hazards.hasRisk(work, "dust")
+                && work.removals().stream()
+                        .anyMatch(r -> all.fact(r.zone(), "paint").equals(paint));
     }
 
     /** Where the vehicle's own high voltage lies; a lamp on a lead is nothing new on such a vehicle. */

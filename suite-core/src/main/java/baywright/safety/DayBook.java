@@ -3,7 +3,6 @@ package baywright.safety;
 import baywright.plan.Proof;
 import baywright.plan.Step;
 import baywright.plan.StepWork;
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -14,54 +13,99 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Which day a step falls on until there is a timetable: one step after the other, a day's work from the hour of the job's
- * start, waits of the proof's clock respected; a step with a fixed start stands on its day. Weekends are not known.
+ * When and on which day a step is worked until there is a timetable: one step after the other. Where the plan fixes a later
+ * start, the plan's own clock counts up to it, as long as it keeps within a day; after the last fixed start, and where the
+ * clock runs into the night, a day's work from the hour of the job's start counts, waits respected. Weekends are not known.
  */
 final class DayBook {
 
     /**
      * Work on a step within a day.
      *
+     * @param from  when it begins
+     * @param to    when it ends or is broken off, on the same day or at its midnight
      * @param share of the step's hands-on time, above 0 to 1
      */
-    record Stint(StepWork work, LocalDate day, double share) {}
+    record Stint(StepWork work, LocalDateTime from, LocalDateTime to, double share) {
+        LocalDate day() {
+            return from.toLocalDate();
+        }
+    }
 
     private static final double NOTHING = 1e-6;
     private static final double SECONDS = 60;
 
     private final SafetyCase all;
     private final List<Stint> stints = new ArrayList<>();
+    private final Map<String, Proof.Slot> slots = new HashMap<>();
+    private final Map<String, StepWork> works = new HashMap<>();
     private LocalDateTime now;
 
     private DayBook(SafetyCase all) {
         this.all = all;
         now = all.setting().start();
+        all.proof().clock().forEach(slot -> slots.putIfAbsent(slot.step(), slot));
+        all.work().steps().forEach(w -> works.putIfAbsent(w.step(), w));
     }
 
     static List<Stint> of(SafetyCase all) {
         DayBook book = new DayBook(all);
-        Map<String, BigDecimal> waits = new HashMap<>();
-        for (Proof.Slot slot : all.proof().clock()) {
-            waits.putIfAbsent(slot.step(), slot.waited());
-        }
-        Map<String, StepWork> works = new HashMap<>();
-        all.work().steps().forEach(w -> works.putIfAbsent(w.step(), w));
-        for (int vehicle = 0; vehicle < all.vehicles(); vehicle++) {
+        book.firstVehicle();
+        for (int vehicle = 1; vehicle < all.vehicles(); vehicle++) {
             for (Step step : all.plan().steps()) {
-                StepWork work = works.get(step.id());
-                if (work != null) {
-                    Optional<LocalDateTime> at = vehicle == 0 ? step.at() : Optional.empty();
-                    book.enter(work, at, waits.getOrDefault(step.id(), BigDecimal.ZERO));
-                }
+                book.enter(step.id(), Optional.empty());
             }
         }
         return book.stints;
     }
 
-    private void enter(StepWork work, Optional<LocalDateTime> at, BigDecimal waited) {
+    private void firstVehicle() {
+        List<Step> steps = all.plan().steps();
+        int lastFixed = -1;
+        for (int i = 0; i < steps.size(); i++) {
+            lastFixed = steps.get(i).at().isPresent() ? i : lastFixed;
+        }
+        boolean byClock = true;
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            byClock = (byClock || step.at().isPresent()) && i < lastFixed && fitsItsDay(step.id());
+            if (byClock) {
+                byClock(step.id());
+            } else {
+                enter(step.id(), step.at());
+            }
+        }
+    }
+
+    private boolean fitsItsDay(String step) {
+        Proof.Slot slot = slots.get(step);
+        if (slot == null) {
+            return false;
+        }
+        LocalDateTime from = later(all.setting().start(), slot.start().doubleValue());
+        LocalDateTime to = later(all.setting().start(), slot.end().doubleValue());
+        return !from.isBefore(opening(from)) && to.toLocalDate().equals(from.toLocalDate());
+    }
+
+    private void byClock(String step) {
+        StepWork work = works.get(step);
+        Proof.Slot slot = slots.get(step);
+        LocalDateTime from = later(all.setting().start(), slot.start().doubleValue());
+        now = later(all.setting().start(), slot.end().doubleValue());
+        if (work != null) {
+            stints.add(new Stint(work, from, now, 1));
+        }
+    }
+
+    private void enter(String step, Optional<LocalDateTime> at) {
+        StepWork work = works.get(step);
+        if (work == null) {
+            return;
+        }
+        double waited = slots.containsKey(step) ? slots.get(step).waited().doubleValue() : 0;
         double minutes = work.elapsedMinutes().doubleValue();
         double day = all.settings().day().minutes();
-        now = at.orElseGet(() -> notBeforeOpening(later(now, waited.doubleValue())));
+        now = at.orElseGet(() -> notBeforeOpening(later(now, waited)));
         LocalDateTime end = end(now);
         if (at.isPresent()) {
             LocalDateTime own = later(now, Math.min(minutes, day));
@@ -75,8 +119,9 @@ final class DayBook {
             }
             double room = Duration.between(now, end).toSeconds() / SECONDS;
             double taken = Math.min(left, Math.max(room, 0));
-            stints.add(new Stint(work, now.toLocalDate(), minutes > NOTHING ? taken / minutes : 1));
+            LocalDateTime from = now;
             now = later(now, taken);
+            stints.add(new Stint(work, from, now, minutes > NOTHING ? taken / minutes : 1));
             left -= taken;
             if (left > NOTHING && taken < 1) {
                 now = end;

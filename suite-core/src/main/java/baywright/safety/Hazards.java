@@ -1,8 +1,10 @@
 package baywright.safety;
 
 import baywright.library.Item;
+import baywright.library.Stage;
 import baywright.library.StageTerms;
 import baywright.library.StageTerms.Risk;
+import baywright.plan.Bay;
 import baywright.plan.StepWork;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -15,6 +17,7 @@ import java.util.Set;
 final class Hazards {
 
     private static final String EAR = "ear ";
+    private static final String EQUIPMENT = "equipment:";
 
     private final SafetyCase all;
 
@@ -84,11 +87,50 @@ final class Hazards {
 
     /** Id of the first bay of the shop that is of the step's kind; empty: none or any. */
     String bay(StepWork work) {
+        return place(work).map(Bay::id).orElse("");
+    }
+
+    /** The first bay of the shop that is of the step's kind. */
+    Optional<Bay> place(StepWork work) {
         String kind = bayKind(work);
         return all.setting().bays().stream()
                 .filter(b -> kind.isEmpty() || b.kind().contains(kind))
-                .map(b -> b.id())
-                .findFirst()
-                .orElse("");
+                .findFirst();
+    }
+
+    /** What is kept apart from other things by its selectors, such as {@code group:acid}, each under words for people. */
+    record Thing(String title, boolean isItem, Set<String> tokens) {
+        /** Whether one of the selectors fits; a piece of equipment also by a part of its name. */
+        boolean fits(List<String> selectors) {
+            return selectors.stream()
+                    .anyMatch(s -> tokens.contains(s)
+                            || (s.startsWith(EQUIPMENT)
+                                    && tokens.stream()
+                                            .anyMatch(t -> t.startsWith(EQUIPMENT)
+                                                    && t.contains(s.substring(EQUIPMENT.length())))));
+        }
+    }
+
+    /** Items, equipment and dangers of a step. */
+    List<Thing> things(StepWork work) {
+        List<Thing> things = new ArrayList<>();
+        items(work).forEach(item -> things.add(thing(item)));
+        terms(work).stream()
+                .flatMap(t -> t.where().equipment().stream())
+                .map(StageTerms.Named::id)
+                .distinct()
+                .forEach(e -> things.add(new Thing(e, false, Set.of(EQUIPMENT + e))));
+        Set<String> rest = new LinkedHashSet<>(List.of("stage:" + work.stage(), "family:" + work.family()));
+        risks(work).forEach(risk -> rest.add("risk:" + risk));
+        Stage stage = all.setting().library().stageById().get(work.stage());
+        things.add(new Thing(stage == null ? work.stage() : stage.title(), false, rest));
+        return things;
+    }
+
+    static Thing thing(Item item) {
+        Set<String> tokens = new LinkedHashSet<>(List.of("item:" + item.id()));
+        item.groups().forEach(g -> tokens.add("group:" + g));
+        item.hazards().forEach(h -> tokens.add("hazard:" + h));
+        return new Thing(item.title(), true, tokens);
     }
 }

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param job      what the job says about its safety
  * @param people   who works there; empty: nobody was named
  * @param vehicles how many alike, from 1; their work follows one upon the other
+ * @param others   other jobs of the shop at about that time
  */
 public record SafetyCase(
         Setting setting,
@@ -30,10 +31,12 @@ public record SafetyCase(
         SafetySettings settings,
         JobSafety job,
         List<Worker> people,
-        int vehicles) {
+        int vehicles,
+        List<Booked> others) {
 
     public SafetyCase {
         people = List.copyOf(people);
+        others = List.copyOf(others);
         if (vehicles < 1) {
             throw new IllegalArgumentException("a job has at least one vehicle, got " + vehicles);
         }
@@ -43,12 +46,19 @@ public record SafetyCase(
     public static SafetyCase of(
             Setting setting, Plan plan, SafetySettings settings, JobSafety job, List<Worker> people, int vehicles) {
         Prover prover = Prover.forSetting(setting);
-        return new SafetyCase(setting, plan, prover.prove(plan), prover.work(plan), settings, job, people, vehicles);
+        return new SafetyCase(
+                setting, plan, prover.prove(plan), prover.work(plan), settings, job, people, vehicles, List.of());
+    }
+
+    /** The same with other jobs of the shop beside it. */
+    public SafetyCase beside(List<Booked> jobs) {
+        return new SafetyCase(setting, plan, proof, work, settings, job, people, vehicles, jobs);
     }
 
     /** The same with another plan and other words about its safety. */
     SafetyCase with(Remedy.Change change) {
-        return of(setting, change.plan(), settings, change.safety(), people, vehicles);
+        return of(setting, change.plan(), settings, change.safety(), people, vehicles)
+                .beside(others);
     }
 
     Optional<StepWork> work(String step) {

@@ -25,6 +25,7 @@ public final class SafetyCheck {
         findings.addAll(new CautionRule(all).check());
         findings.addAll(new ClimateRule(all).check(stints));
         findings.addAll(new AirRule(all).check(stints));
+        findings.addAll(LightRule.check(all));
         return new SafetyReport(days, findings, List.of());
     }
 }

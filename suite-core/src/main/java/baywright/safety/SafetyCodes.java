@@ -10,6 +10,7 @@ public final class SafetyCodes {
     public static final String CLIMATE = "climate";
     public static final String DEW_POINT = "dew-point";
     public static final String KEEP_APART = "keep-apart";
+    public static final String LIGHT = "light";
     public static final String LONE_WORK = "lone-work";
     public static final String NOISE = "noise";
     public static final String SOLVENT_AIR = "solvent-air";
@@ -24,6 +25,7 @@ public final class SafetyCodes {
             CLIMATE,
             DEW_POINT,
             KEEP_APART,
+            LIGHT,
             LONE_WORK,
             NOISE,
             SOLVENT_AIR,

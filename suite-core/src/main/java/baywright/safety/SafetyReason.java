@@ -30,16 +30,39 @@ public sealed interface SafetyReason extends Reason.Beyond {
         }
     }
 
-    /** Two items meet that must not. {@code other} is the step that brought the first. */
-    record Meets(String first, String second, String other, String where, String why) implements SafetyReason {
+    /**
+     * Two things meet that must not.
+     *
+     * @param first  what was there before
+     * @param second what comes
+     * @param other  the step that brought the first, by id; of another job by its words
+     * @param where  {@code zone}, {@code day} or {@code together}
+     * @param bay    title of the bay; empty on a zone
+     * @param job    title of the other job; empty: this one
+     */
+    record Meets(String first, String second, String other, String where, String bay, String job, String why)
+            implements SafetyReason {
         @Override
         public String key() {
-            return "keep-apart." + where;
+            return "keep-apart." + where + (job.isEmpty() ? "" : ".job");
         }
 
         @Override
         public List<Object> values() {
-            return List.of(first, second, new StepName(other), why);
+            return List.of(first, second, job.isEmpty() ? new StepName(other) : other, why, bay, job);
+        }
+    }
+
+    /** Less light in a bay than a stage wants, lux. */
+    record Dim(BigDecimal there, String bay, BigDecimal wanted) implements SafetyReason {
+        @Override
+        public String key() {
+            return SafetyCodes.LIGHT;
+        }
+
+        @Override
+        public List<Object> values() {
+            return List.of(there.toPlainString(), bay, wanted.toPlainString());
         }
     }
 

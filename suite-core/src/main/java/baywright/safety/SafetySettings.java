@@ -1,5 +1,6 @@
 package baywright.safety;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -11,8 +12,17 @@ import java.util.Map;
  * @param day       how a day is reckoned until there is a timetable
  * @param air       solvent vapour
  * @param climate   margins of air and surface
+ * @param apart     what must not meet in a bay
+ * @param light     light at the work
  */
-public record SafetySettings(VibrationRule vibration, NoiseRule noise, DayRule day, AirRule air, ClimateRule climate) {
+public record SafetySettings(
+        VibrationRule vibration,
+        NoiseRule noise,
+        DayRule day,
+        AirRule air,
+        ClimateRule climate,
+        List<ApartPair> apart,
+        LightRule light) {
 
     /** Directives 2002/44/EC and 2003/10/EC; trigger share and protector from memory. */
     public static final SafetySettings USUAL = new SafetySettings(
@@ -21,6 +31,15 @@ public record SafetySettings(VibrationRule vibration, NoiseRule noise, DayRule d
             new DayRule(Reckoning.LIKELY, 480),
             new AirRule("uk", 5, Map.of(), Map.of()),
             new ClimateRule(DewPoint.MARGIN, 2, 5));
+
+    public SafetySettings {
+        apart = List.copyOf(apart);
+    }
+
+    /** With the usual pairs to keep apart and the usual light. */
+    public SafetySettings(VibrationRule vibration, NoiseRule noise, DayRule day, AirRule air, ClimateRule climate) {
+        this(vibration, noise, day, air, climate, Usual.apart(), Usual.light());
+    }
 
     /** Which of the three points of a hands-on time counts. */
     public enum Reckoning {
@@ -99,4 +118,34 @@ public record SafetySettings(VibrationRule vibration, NoiseRule noise, DayRule d
      * @param humidity    percent within which a bound is near
      */
     public record ClimateRule(double dewPoint, double temperature, double humidity) {}
+
+    /**
+     * Maintained illuminance at the work in lux (EN 12464-1).
+     *
+     * @param usual    wanted where nothing else is said
+     * @param families wanted by family of stages
+     * @param stages   wanted by stage, before the family
+     * @param bays     measured, by bay id; a bay that is not measured is not judged
+     */
+    public record LightRule(
+            double usual, Map<String, Double> families, Map<String, Double> stages, Map<String, Double> bays) {
+
+        /** Lux of a foot-candle, 1/0.3048². */
+        public static final double FOOT_CANDLE = 1 / (0.3048 * 0.3048);
+
+        public LightRule {
+            families = Map.copyOf(families);
+            stages = Map.copyOf(stages);
+            bays = Map.copyOf(bays);
+        }
+
+        /** Lux that a stage wants. */
+        public double wanted(String stage, String family) {
+            return stages.getOrDefault(stage, families.getOrDefault(family, usual));
+        }
+
+        LightRule measured(Map<String, Double> measured) {
+            return new LightRule(usual, families, stages, measured);
+        }
+    }
 }

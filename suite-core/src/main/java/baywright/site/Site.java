@@ -17,6 +17,7 @@ import baywright.plan.Prover;
 import baywright.plan.Repair;
 import baywright.plan.RepairResult;
 import baywright.plan.Setting;
+import baywright.safety.Booked;
 import baywright.safety.SafetyCase;
 import baywright.safety.SafetyCheck;
 import baywright.safety.Worker;
@@ -32,16 +33,23 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A workspace with its library, ready to prove and price jobs. */
 public final class Site {
+
+    /** Days from one arrival to another within which two jobs may meet in the shop. */
+    private static final long NEIGHBOURS = 30;
 
     private final Workspace workspace;
     private final Shop shop;
     private final Library library;
     private final List<Problem> warnings;
     private final Clock clock;
+    private final Map<String, Booked> booked = new ConcurrentHashMap<>();
 
     private Site(Workspace workspace, Shop shop, Library library, List<Problem> warnings, Clock clock) {
         this.workspace = workspace;
@@ -154,7 +162,34 @@ public final class Site {
         List<Worker> people = shop.people().stream()
                 .map(p -> new Worker(p.id(), p.name(), p.skills()))
                 .toList();
-        return new SafetyCase(setting, job.plan(), proof, work, shop.safety(), job.safety(), people, job.vehicles());
+        return new SafetyCase(
+                setting, job.plan(), proof, work, shop.safety(), job.safety(), people, job.vehicles(), beside(job));
+    }
+
+    /** The other jobs that come at about the time of this one; none beside a job that nobody knows the arrival of. */
+    private List<Booked> beside(Job job) {
+        List<Booked> others = new ArrayList<>();
+        for (JobFile file : job.arrives().isPresent() ? workspace.jobs() : List.<JobFile>of()) {
+            file.job()
+                    .filter(other -> !other.id().equals(job.id()) && near(job, other))
+                    .ifPresent(other -> others.add(booked.computeIfAbsent(other.id(), id -> booked(other))));
+        }
+        return others;
+    }
+
+    private static boolean near(Job job, Job other) {
+        return other.arrives().isPresent()
+                && Math.abs(ChronoUnit.DAYS.between(
+                                job.arrives().orElseThrow(), other.arrives().get()))
+                        <= NEIGHBOURS;
+    }
+
+    private Booked booked(Job other) {
+        Setting setting = setting(other);
+        return Booked.of(
+                other.id(),
+                other.title(),
+                SafetyCase.of(setting, other.plan(), shop.safety(), other.safety(), List.of(), other.vehicles()));
     }
 
     /**

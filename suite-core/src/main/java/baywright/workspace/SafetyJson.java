@@ -5,6 +5,7 @@ import baywright.safety.SafetySettings;
 import baywright.safety.SafetySettings.AirRule;
 import baywright.safety.SafetySettings.ClimateRule;
 import baywright.safety.SafetySettings.DayRule;
+import baywright.safety.SafetySettings.LightRule;
 import baywright.safety.SafetySettings.NoiseRule;
 import baywright.safety.SafetySettings.Reckoning;
 import baywright.safety.SafetySettings.Solvent;
@@ -24,6 +25,7 @@ final class SafetyJson {
             Map.entry("mean", Reckoning.MEAN),
             Map.entry("most", Reckoning.MOST));
     private static final Map<String, String> LIMITS = ShopJson.inOrder(Map.entry("uk", "uk"), Map.entry("us", "us"));
+    private static final Span LUX = Span.from(0, 200_000);
     private static final SafetySettings USUAL = SafetySettings.USUAL;
 
     private SafetyJson() {}
@@ -34,7 +36,9 @@ final class SafetyJson {
                 in.objectIfGiven("noise").map(SafetyJson::noise).orElse(USUAL.noise()),
                 in.objectIfGiven("day").map(SafetyJson::day).orElse(USUAL.day()),
                 in.objectIfGiven("air").map(SafetyJson::air).orElse(USUAL.air()),
-                in.objectIfGiven("climate").map(SafetyJson::climate).orElse(USUAL.climate()));
+                in.objectIfGiven("climate").map(SafetyJson::climate).orElse(USUAL.climate()),
+                ApartJson.read(in),
+                in.objectIfGiven("light").map(SafetyJson::light).orElse(USUAL.light()));
         in.done();
         return settings;
     }
@@ -107,6 +111,23 @@ final class SafetyJson {
                 number(in, "humidity", Span.from(0, 50), USUAL.climate().humidity()));
         in.done();
         return climate;
+    }
+
+    private static LightRule light(Fields in) {
+        LightRule usual = USUAL.light();
+        LightRule light = new LightRule(
+                number(in, "usual", LUX, usual.usual()),
+                lux(in, "families", usual.families()),
+                lux(in, "stages", usual.stages()),
+                lux(in, "bays", Map.of()));
+        in.done();
+        return light;
+    }
+
+    private static Map<String, Double> lux(Fields in, String name, Map<String, Double> usual) {
+        Map<String, Double> all = new LinkedHashMap<>(usual);
+        in.numbers(name, LUX).forEach((id, value) -> all.put(id, value.doubleValue()));
+        return all;
     }
 
     private static double number(Fields in, String name, Span span, double usual) {

@@ -3,6 +3,7 @@ package baywright.workspace;
 import baywright.library.Item;
 import baywright.library.Library;
 import baywright.plan.Setting;
+import baywright.safety.Caution;
 import baywright.vehicle.Reading;
 import baywright.vehicle.Shape;
 import baywright.vehicle.Survey;
@@ -304,11 +305,25 @@ public final class Workspace {
         return new Setting(
                 library,
                 job.vehicle().on(shape),
-                job.survey(),
+                signed(job, library),
                 site.bays(),
                 job.arrives().orElse(otherwise),
                 site.film(),
                 site.rules());
+    }
+
+    /** The survey with the facts that a named person's answer for a danger makes true. */
+    private static Survey signed(Job job, Library library) {
+        Survey survey = job.survey();
+        Map<String, String> facts = new HashMap<>(survey.facts());
+        for (Caution caution : Caution.values()) {
+            if (job.safety().acknowledged(caution.id()).isPresent()) {
+                caution.fact()
+                        .filter(id -> library.facts().stream().anyMatch(f -> f.id().equals(id)))
+                        .ifPresent(id -> facts.putIfAbsent(id, "true"));
+            }
+        }
+        return facts.equals(survey.facts()) ? survey : new Survey(facts, survey.states(), survey.zones());
     }
 
     private String firstProblem(String file) {

@@ -43,6 +43,21 @@ class PlanSafetyTest {
             }
             """;
 
+    private static final String HIGH_VOLTAGE = """
+            fact 'trained-signed', kind: 'yes-no', usual: false, means: 'a trained person has signed'
+            stage('electrics') {
+                title 'Electrics'
+                family 'wash'
+                worksOn 'paint'
+            }
+            rule('high-voltage-engine-bay') {
+                title 'Only with a signature'
+                reason 'shock'
+                at stages: ['electrics']
+                forbids { !surveyed('trained-signed') }
+            }
+            """;
+
     @TempDir
     private Path folder;
 
@@ -72,6 +87,16 @@ class PlanSafetyTest {
         Files.writeString(
                 job.resolve("job.json"),
                 file.substring(0, from) + steps + file.substring(file.indexOf("]\n  },", from)));
+    }
+
+    private void acknowledge(String caution) throws IOException {
+        String file = Files.readString(job.resolve("job.json"));
+        Files.writeString(
+                job.resolve("job.json"),
+                file.replace(
+                        "\"price\":",
+                        "\"acknowledgements\": [{\"id\": \"" + caution + "\", \"by\": \"Maren Thistlewick\","
+                                + " \"at\": \"2026-12-07T08:00\"}],\n  \"price\":"));
     }
 
     private JsonNode json(String... words) throws IOException {
@@ -183,17 +208,48 @@ class PlanSafetyTest {
         assertThat(json.get("advice").asText()).contains("safety data sheet");
     }
 
+    /** The rule of a library and the caution ask for the same signature: one answer in the job is enough for both. */
+    @Test
+    void nobodySignsTwiceForHighVoltage() throws IOException {
+        plan(HIGH_VOLTAGE, "electrics", "contact-wash");
+        assertThat(json("plan", "quote").get("findings"))
+                .extracting(f -> f.get("code").asText())
+                .containsExactly("rule-forbids");
+        acknowledge("high-voltage");
+        assertThat(answer("plan", "quote").status()).isEqualTo(ExitStatus.FINE);
+    }
+
+    @Test
+    void aShopsOwnPairIsKeptApart() throws IOException {
+        plan(JACK.replace("lifting", "heat"), "contact-wash", "jack");
+        assertThat(answer("plan", "prove").status()).isEqualTo(ExitStatus.FINE);
+        Path file = shop.resolve("shop.json");
+        String own = """
+                "safety": {
+                  "light": {"bays": {"wash": 250}},
+                  "apart": [
+                    {"id": "soap-and-heat", "first": ["item:shampoo"], "second": ["risk:heat"], "within": "day", "why": "it foams"},
+                    {"id": "lithium-and-heat", "severity": "off", "why": "no packs in this shop"}
+                  ]
+                },
+                "film":""";
+        Files.writeString(file, Files.readString(file).replace("\"film\":", own));
+        Desk.Answer proof = answer("plan", "prove");
+        assertThat(proof.out() + proof.err())
+                .contains("Jack up comes into Wash bay", "Shampoo", "(it foams)")
+                .contains("250 lx in Wash bay, such work wants 300 lx");
+        assertThat(proof.status()).isEqualTo(ExitStatus.STOPPED);
+        Files.writeString(file, Files.readString(file).replace(", \"why\": \"no packs in this shop\"", ""));
+        assertThat(answer("plan", "prove").err()).contains("drops what protects people", "say the reason in why");
+        Files.writeString(file, Files.readString(file).replace("item:shampoo", "shampoo"));
+        assertThat(answer("plan", "prove").err()).contains("a selector such as \"group:acid\"");
+    }
+
     @Test
     void whatANamedPersonAnswersForStaysOnTheQuote() throws IOException {
         plan(JACK, "jack", "contact-wash");
         assertThat(json("plan", "quote").get("quoted").asBoolean()).isFalse();
-        String file = Files.readString(job.resolve("job.json"));
-        Files.writeString(
-                job.resolve("job.json"),
-                file.replace(
-                        "\"price\":",
-                        "\"acknowledgements\": [{\"id\": \"jacks\", \"by\": \"Maren Thistlewick\","
-                                + " \"at\": \"2026-12-07T08:00\"}],\n  \"price\":"));
+        acknowledge("jacks");
         Desk.Answer quote = answer("plan", "quote");
         assertThat(quote.status()).as(quote.out() + quote.err()).isEqualTo(ExitStatus.FINE);
         assertThat(quote.out()).contains("Maren Thistlewick answers for jacks and stands since 2026-12-07 08:00");

@@ -95,6 +95,12 @@ final class Cases {
         return this;
     }
 
+    /** Any other words of the stage language. */
+    Cases words(String text) {
+        scripts.put("own/words-" + scripts.size() + ".groovy", text);
+        return this;
+    }
+
     Cases step(String stage, String... zones) {
         return step(stage, Optional.empty(), zones);
     }

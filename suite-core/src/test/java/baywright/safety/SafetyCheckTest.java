@@ -154,6 +154,23 @@ class SafetyCheckTest {
         assertThat(report.days().get(1).vibration().get(0).hours()).isCloseTo(2 * 0.65, within(1e-6));
     }
 
+    /** A fixed start on the next day says when the first step is to be done: ten hours, on the first. */
+    @Test
+    void theClockOfThePlanCountsUpToAFixedStart() {
+        Cases two = new Cases()
+                .stage("a", "time { attended 600.min, 600.min, 600.min }", "hazards { risk 'vibration', 4.ms2 }")
+                .step("a", "bonnet")
+                .step("a", Optional.of(MONDAY.plusDays(1)), "roof");
+        SafetyReport report = two.check();
+        assertThat(report.days()).extracting(PersonDay::day).containsExactly(DAY, DAY.plusDays(1), DAY.plusDays(2));
+        assertThat(report.days())
+                .extracting(d -> d.vibration().get(0).hours())
+                .satisfiesExactly(
+                        first -> assertThat(first).isCloseTo(10 * 0.65, within(1e-6)),
+                        second -> assertThat(second).isCloseTo(8 * 0.65, within(1e-6)),
+                        third -> assertThat(third).isCloseTo(2 * 0.65, within(1e-6)));
+    }
+
     @Test
     void vehiclesAlikeFollowOneUponTheOther() {
         Cases one = new Cases()
@@ -216,7 +233,16 @@ class SafetyCheckTest {
                 .step("own-acid", "surface:wheel")
                 .step("iron-removal", "surface:paint")
                 .check();
-        assertThat(of(elsewhere, SafetyCodes.KEEP_APART)).isEmpty();
+        Finding beside = of(elsewhere, SafetyCodes.KEEP_APART).get(0);
+        assertThat(beside.zones()).isEmpty();
+        assertThat(((SafetyReason.Meets) beside.reason()).where()).isEqualTo("together");
+        SafetyReport rinsedElsewhere = new Cases()
+                .stage("own-acid", acid)
+                .step("own-acid", "surface:wheel")
+                .step("final-rinse", "surface:wheel")
+                .step("iron-removal", "surface:paint")
+                .check();
+        assertThat(of(rinsedElsewhere, SafetyCodes.KEEP_APART)).isEmpty();
     }
 
     // CV-32: EUH031, EUH032 and EUH206 as Regulation (EC) No 1272/2008, annex II, words them
@@ -235,7 +261,7 @@ class SafetyCheckTest {
                         SafetyCodes.KEEP_APART)
                 .get(0);
         SafetyReason.Meets meets = (SafetyReason.Meets) met.reason();
-        assertThat(meets.where()).isEqualTo("bay");
+        assertThat(meets.where()).isEqualTo("day");
         assertThat(meets.why()).isEqualTo("Contact with acids liberates toxic gas.");
         assertThat(List.of(meets.first(), meets.second())).containsExactly("bleach", "Wheel cleaner, acid");
         SafetyReport nextDay = new Cases()

@@ -1,0 +1,44 @@
+package baywright.safety;
+
+import baywright.library.Stage;
+import java.util.List;
+
+/** Another job of the shop, with what it brings into which bay at what time by the order of its steps. */
+public final class Booked {
+
+    private final String job;
+    private final String title;
+    private final SafetyCase all;
+    private final List<Presence> presences;
+
+    private Booked(String job, String title, SafetyCase all) {
+        this.job = job;
+        this.title = title;
+        this.all = all;
+        presences = Presence.of(all, DayBook.of(all));
+    }
+
+    /** A job with its own plan, proof and survey. */
+    public static Booked of(String job, String title, SafetyCase all) {
+        return new Booked(job, title, all);
+    }
+
+    public String job() {
+        return job;
+    }
+
+    String title() {
+        return title;
+    }
+
+    List<Presence> presences() {
+        return presences;
+    }
+
+    /** A step of it in words: its stage and id. */
+    String words(Presence presence) {
+        Stage stage = all.setting().library().stageById().get(presence.work().stage());
+        return (stage == null ? presence.work().stage() : stage.title()) + " ("
+                + presence.work().step() + ")";
+    }
+}
