@@ -37,10 +37,11 @@ class ArrowsTest {
         room("safety", "quantity", "script", "vehicle", "library", "plan");
         room("schedule", "quantity", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety");
-        room("site", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "workspace");
+        room("site", "quantity", "chance", "script", "vehicle", "library", "plan", "money", "safety", "workspace");
         room(
                 "cli",
                 "quantity",
+                "chance",
                 "script",
                 "vehicle",
                 "library",

@@ -50,6 +50,7 @@ class CommandTree {
                         .addSubcommand(new PlanFilmCommand(session))
                         .addSubcommand(new PlanMendCommand(session))
                         .addSubcommand(new PlanQuoteCommand(session))
+                        .addSubcommand(new PlanChanceCommand(session))
                         .addSubcommand(new PlanSafetyCommand(session)))
                 .addSubcommand(new DemoCommand(session))
                 .addSubcommand(new OpenCommand(session))

@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.money.Outlook;
 import baywright.money.Quote;
 import baywright.money.Refusal;
 import baywright.site.Numbers;
@@ -50,6 +51,7 @@ final class PlanQuoteCommand implements Callable<Integer> {
                 new TrailPrinter(session, new Numbers(opened.site().shop().locale()), worked, quote);
         if (session.json()) {
             ObjectNode answer = QuoteJson.of(worked, quote);
+            answer.set("outlook", outlook(opened, worked, quote).figuresJson());
             answer.set("findings", findings.json(worked.findings()));
             answer.set("warnings", ProblemPrinter.json(opened.warnings()));
             wantedTrail().ifPresent(what -> answer.set("trail", trails.json(what)));
@@ -57,9 +59,14 @@ final class PlanQuoteCommand implements Callable<Integer> {
             return;
         }
         if (trailOf.isEmpty() || everyTrail) {
-            new QuotePrinter(session, opened.site(), worked, quote).print(findings);
+            new QuotePrinter(session, opened.site(), worked, quote).print(findings, outlook(opened, worked, quote));
         }
         wantedTrail().ifPresent(trails::print);
+    }
+
+    private OutlookPrinter outlook(OpenedJob opened, WorkedJob worked, Quote quote) {
+        return new OutlookPrinter(
+                session, opened.site(), worked, quote, opened.site().outlook(worked, quote, Outlook.usual()));
     }
 
     /** What the trail is asked for; the empty text means everything. */

@@ -39,7 +39,7 @@ final class QuotePrinter {
         this.numbers = new Numbers(site.shop().locale());
     }
 
-    void print(FindingPrinter findings) {
+    void print(FindingPrinter findings, OutlookPrinter outlook) {
         Console console = session.console();
         console.out()
                 .println(console.paint(
@@ -53,7 +53,7 @@ final class QuotePrinter {
         console.out().println();
         printParts();
         console.out().println();
-        printFigures();
+        printFigures(outlook);
         long warnings = worked.findings().stream()
                 .filter(f -> f.severity() == Severity.WARN)
                 .count();
@@ -135,7 +135,7 @@ final class QuotePrinter {
                 : session.text("quote.over", written.apply(fit.over()));
     }
 
-    private void printFigures() {
+    private void printFigures(OutlookPrinter outlook) {
         Table table = new Table("", ">", "~");
         Range range = quote.range();
         Margin margin = quote.margin();
@@ -152,11 +152,7 @@ final class QuotePrinter {
         table.add(
                 session.text("figure.high"),
                 numbers.money(range.high().gross()),
-                session.text(
-                        "figure.high.note",
-                        numbers.number(range.contingencyPercent(), 2),
-                        session.text("confidence."
-                                + Answers.word(quote.ledger().terms().confidence()))));
+                session.text("figure.high.note", numbers.number(range.contingencyPercent(), 2), why()));
         quote.cap()
                 .ifPresent(fit ->
                         table.add(session.text("figure.cap"), numbers.money(fit.cap()), fit(fit, numbers::money)));
@@ -170,7 +166,19 @@ final class QuotePrinter {
                 session.text("figure.after-all"),
                 percent(margin.afterAll()),
                 margin.ownerSigns() ? session.console().paint(Ink.WARN, session.text("figure.owner")) : "");
+        outlook.addTo(table);
         table.print(session.console(), INDENT);
+    }
+
+    /** What the contingency follows. */
+    private String why() {
+        return quote.terms()
+                .rates()
+                .contingency()
+                .confidencePercent()
+                .map(percent -> session.text("confidence.asked", numbers.number(percent, 1)))
+                .orElseGet(() -> session.text(
+                        "confidence." + Answers.word(quote.ledger().terms().confidence())));
     }
 
     private String percent(Optional<BigDecimal> percent) {

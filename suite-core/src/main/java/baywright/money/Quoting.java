@@ -32,13 +32,13 @@ public final class Quoting {
     private final BigDecimal contingencyPercent;
     private final Map<String, Step> steps = new HashMap<>();
 
-    private Quoting(SiteTerms site, Plan plan, Ledger ledger, Optional<BigDecimal> cap) {
+    private Quoting(SiteTerms site, Plan plan, Ledger ledger, Optional<BigDecimal> cap, BigDecimal contingencyPercent) {
         this.site = site;
         plan.steps().forEach(step -> steps.put(step.id(), step));
         this.ledger = ledger;
         currency = ledger.currency();
         this.cap = cap.map(most -> Rounding.toCoins(currency, most, TaxRule.PRICES));
-        contingencyPercent = site.rates().contingency().percent(ledger.terms().confidence());
+        this.contingencyPercent = contingencyPercent;
     }
 
     /**
@@ -59,6 +59,32 @@ public final class Quoting {
             SiteTerms site,
             Optional<BigDecimal> cap,
             LocalDateTime at) {
+        return of(
+                setting,
+                plan,
+                proof,
+                ledger,
+                site,
+                cap,
+                site.rates().contingency().percent(ledger.terms().confidence()),
+                at);
+    }
+
+    /**
+     * The offer for a plan with a contingency that was worked out for it.
+     *
+     * @param contingencyPercent of labour, not negative
+     * @see #of(Setting, Plan, Proof, Ledger, SiteTerms, Optional, LocalDateTime)
+     */
+    public static Offer of(
+            Setting setting,
+            Plan plan,
+            Proof proof,
+            Ledger ledger,
+            SiteTerms site,
+            Optional<BigDecimal> cap,
+            BigDecimal contingencyPercent,
+            LocalDateTime at) {
         if (cap.filter(most -> most.signum() < 0).isPresent()) {
             throw new IllegalArgumentException(
                     "cap must not be negative, got " + cap.get().toPlainString());
@@ -77,7 +103,7 @@ public final class Quoting {
                 site,
                 ledger.terms(),
                 cap);
-        return new Quoting(site, plan, ledger, cap)
+        return new Quoting(site, plan, ledger, cap, contingencyPercent)
                 .quote(new ProofRecord(setting.library().hash(), inputs, at, softened(proof)));
     }
 

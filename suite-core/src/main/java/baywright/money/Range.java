@@ -7,6 +7,6 @@ import java.math.BigDecimal;
  *
  * @param low                the price
  * @param high               the price with the contingency on labour
- * @param contingencyPercent of labour
+ * @param contingencyPercent of labour: the shop's for how well the paint is known, or what its confidence asks for
  */
 public record Range(Price low, Price high, BigDecimal contingencyPercent) {}

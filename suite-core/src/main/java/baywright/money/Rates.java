@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.joda.money.CurrencyUnit;
@@ -69,12 +70,29 @@ public record Rates(
      * @param trialDonePercent after a trial section
      * @param noTrialPercent   without one
      * @param riskyPercent     on unknown, single-stage or repainted panels
+     * @param confidencePercent where given, the contingency is instead what it takes to carry the hands-on time with this
+     *                          confidence, 50 to 99
      */
-    public record Contingency(BigDecimal trialDonePercent, BigDecimal noTrialPercent, BigDecimal riskyPercent) {
+    public record Contingency(
+            BigDecimal trialDonePercent,
+            BigDecimal noTrialPercent,
+            BigDecimal riskyPercent,
+            Optional<BigDecimal> confidencePercent) {
         public Contingency {
             requireNotNegative("contingency.trialDonePercent", trialDonePercent);
             requireNotNegative("contingency.noTrialPercent", noTrialPercent);
             requireNotNegative("contingency.riskyPercent", riskyPercent);
+            confidencePercent.ifPresent(percent -> {
+                if (percent.compareTo(BigDecimal.valueOf(50)) < 0 || percent.compareTo(BigDecimal.valueOf(99)) > 0) {
+                    throw new IllegalArgumentException(
+                            "contingency.confidencePercent must be from 50 to 99, got " + percent.toPlainString());
+                }
+            });
+        }
+
+        /** By how well the paint is known only. */
+        public Contingency(BigDecimal trialDonePercent, BigDecimal noTrialPercent, BigDecimal riskyPercent) {
+            this(trialDonePercent, noTrialPercent, riskyPercent, Optional.empty());
         }
 
         public BigDecimal percent(Confidence confidence) {

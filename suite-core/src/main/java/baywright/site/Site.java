@@ -1,15 +1,20 @@
 package baywright.site;
 
+import baywright.chance.Simulation;
 import baywright.library.Library;
 import baywright.library.ScriptCache;
 import baywright.money.Confidence;
 import baywright.money.JobTerms;
 import baywright.money.Ledger;
 import baywright.money.Offer;
+import baywright.money.Outlook;
+import baywright.money.Quote;
 import baywright.money.Quoting;
+import baywright.money.Rates;
 import baywright.money.Refusal;
 import baywright.money.RollUp;
 import baywright.money.SiteTerms;
+import baywright.money.Uncertainty;
 import baywright.plan.Plan;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
@@ -28,6 +33,7 @@ import baywright.workspace.ReadingsFile;
 import baywright.workspace.ReadingsForm;
 import baywright.workspace.Shop;
 import baywright.workspace.Workspace;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -205,7 +211,29 @@ public final class Site {
         SiteTerms site = Terms.of(shop);
         JobTerms terms = Terms.of(job, shop, Confidence.found(setting, work));
         Ledger ledger = RollUp.of(job.plan(), work, library, site.rates(), terms);
-        return Quoting.of(setting, job.plan(), proof, ledger, site, job.cap(), now());
+        Rates.Contingency contingency = site.rates().contingency();
+        BigDecimal percent = contingency
+                .confidencePercent()
+                .map(confidence -> outlook(job.plan(), proof, work, ledger, site.rates(), Outlook.usual())
+                        .contingencyPercent(confidence, ledger.minutes()))
+                .orElseGet(() -> contingency.percent(terms.confidence()));
+        return Quoting.of(setting, job.plan(), proof, ledger, site, job.cap(), percent, now());
+    }
+
+    /** What hours, cost and finish of a quoted job may come to. */
+    public Outlook outlook(WorkedJob worked, Quote quote, Simulation.Options options) {
+        return outlook(
+                worked.job().plan(),
+                worked.proof(),
+                worked.work(),
+                quote.ledger(),
+                quote.terms().rates(),
+                options);
+    }
+
+    private Outlook outlook(
+            Plan plan, Proof proof, PlanWork work, Ledger ledger, Rates rates, Simulation.Options options) {
+        return Outlook.of(library, plan, proof, work, ledger, rates, Uncertainty.USUAL, options);
     }
 
     private LocalDateTime now() {

@@ -178,10 +178,13 @@ final class ShopJson {
 
     private static Rates.Contingency contingency(Fields in) {
         Span span = Span.from(0, 200);
+        Span confidence = Span.from(50, 99);
         Rates.Contingency contingency = new Rates.Contingency(
                 in.number("trialDonePercent", span),
                 in.number("noTrialPercent", span),
-                in.number("riskyPercent", span));
+                in.number("riskyPercent", span),
+                // a number out of range is reported, and a stand-in comes back
+                in.numberIfGiven("confidencePercent", confidence).filter(confidence::holds));
         in.done();
         return contingency;
     }

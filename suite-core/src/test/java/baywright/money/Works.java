@@ -53,6 +53,11 @@ final class Works {
                     false);
         }
 
+        /** The same with three points. */
+        Job taking(ThreePoint points) {
+            return new Job(priority, stage, family, driver, amount, factors, times, points, setUp, uses, machine);
+        }
+
         Job using(String item, String amount, Unit unit) {
             Map<String, Quantity> more = new LinkedHashMap<>(uses);
             more.put(item, Quantity.of(amount, unit));
