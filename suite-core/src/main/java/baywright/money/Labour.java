@@ -14,12 +14,16 @@ final class Labour {
     private final Rates rates;
     private final JobTerms terms;
     private final HourCost hour;
+    private final BigDecimal soldHour;
+    private final BigDecimal idleHour;
     private final BigDecimal charge;
 
     /** Whose hours: a step's, or a family's for the whole job. */
-    private record Work(Optional<String> step, Priority priority, String subject, BigDecimal minutes) {
-        BigDecimal hours() {
-            return minutes.divide(SIXTY, Rates.PRECISION);
+    private record Work(
+            Optional<String> step, Priority priority, String subject, BigDecimal minutes, BigDecimal hours) {
+
+        Work(Optional<String> step, Priority priority, String subject, BigDecimal minutes) {
+            this(step, priority, subject, minutes, minutes.divide(SIXTY, Rates.PRECISION));
         }
 
         Origin origin() {
@@ -37,6 +41,8 @@ final class Labour {
         this.rates = rates;
         this.terms = terms;
         hour = rates.hourCost();
+        soldHour = hour.perSoldHour();
+        idleHour = hour.idlePerSoldHour();
         charge = rates.chargeFor(terms.grade());
     }
 
@@ -73,7 +79,7 @@ final class Labour {
                 LineKind.IDLE_COST,
                 work.hours(),
                 "h",
-                hour.idlePerSoldHour(),
+                idleHour,
                 work.origin(),
                 wage(),
                 employer(),
@@ -91,7 +97,7 @@ final class Labour {
     }
 
     private LedgerLine rework(Work work) {
-        BigDecimal cost = work.hours().multiply(hour.perSoldHour());
+        BigDecimal cost = work.hours().multiply(soldHour);
         return work.line(
                 LineKind.REWORK,
                 cost,

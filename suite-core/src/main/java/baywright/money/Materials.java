@@ -18,7 +18,7 @@ final class Materials {
     private final Library library;
     private final Rates rates;
     private final BigDecimal vehicles;
-    private final Map<Item, Map<Priority, BigDecimal>> used = new LinkedHashMap<>();
+    private final Map<String, Map<Priority, BigDecimal>> used = new LinkedHashMap<>();
 
     Materials(Library library, Rates rates, JobTerms terms) {
         this.library = library;
@@ -36,7 +36,7 @@ final class Materials {
                         + "' uses the item '" + use.item() + "', which the price list does not have");
             }
             BigDecimal packs = Packs.fraction(item, use.amount()).multiply(vehicles);
-            used.computeIfAbsent(item, i -> new EnumMap<>(Priority.class)).merge(priority, packs, BigDecimal::add);
+            used.computeIfAbsent(item.id(), i -> new EnumMap<>(Priority.class)).merge(priority, packs, BigDecimal::add);
             lines.addAll(lines(item, Optional.of(step.step()), priority, packs, new Origin.Work(use.trail())));
         }
         return lines;
@@ -48,7 +48,8 @@ final class Materials {
      */
     List<LedgerLine> rests() {
         List<LedgerLine> lines = new ArrayList<>();
-        used.forEach((item, byPriority) -> {
+        used.forEach((id, byPriority) -> {
+            Item item = library.itemById().get(id);
             if (item.spoils()) {
                 BigDecimal soFar = BigDecimal.ZERO;
                 BigDecimal charged = BigDecimal.ZERO;
@@ -70,7 +71,7 @@ final class Materials {
     List<Purchase> purchases() {
         return used.entrySet().stream()
                 .map(entry -> {
-                    Item item = entry.getKey();
+                    Item item = library.itemById().get(entry.getKey());
                     BigDecimal packs = entry.getValue().values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
                     return new Purchase(item.id(), item.pack(), item.price(), item.spoils(), packs);
                 })

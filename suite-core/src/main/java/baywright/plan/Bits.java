@@ -26,4 +26,29 @@ final class Bits {
     static boolean has(long[] set, int bit) {
         return (set[bit >> 6] & 1L << bit) != 0;
     }
+
+    static boolean isEmpty(long[] set) {
+        for (long word : set) {
+            if (word != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The states of a set, in ascending order. */
+    static int[] members(long[] set) {
+        int count = 0;
+        for (long word : set) {
+            count += Long.bitCount(word);
+        }
+        int[] members = new int[count];
+        int next = 0;
+        for (int w = 0; w < set.length; w++) {
+            for (long bits = set[w]; bits != 0; bits &= bits - 1) {
+                members[next++] = (w << 6) + Long.numberOfTrailingZeros(bits);
+            }
+        }
+        return members;
+    }
 }

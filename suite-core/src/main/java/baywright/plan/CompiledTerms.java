@@ -15,8 +15,9 @@ final class CompiledTerms {
      * A need or a wish.
      *
      * @param alternatives each a set of plain states that together fulfil it; an undeclared state gives none
+     * @param undeclared   ids that it names and the library does not declare
      */
-    record Condition(Need need, boolean wish, List<long[]> alternatives, boolean asksBay) {}
+    record Condition(Need need, boolean wish, List<long[]> alternatives, boolean asksBay, List<String> undeclared) {}
 
     /** An effect on one declared state; {@code after} in ticks, 0 for at once; {@code effect} is how it is written. */
     record Change(int state, boolean sets, long after, Reach reach, List<long[]> unless, Effect effect) {}
@@ -63,7 +64,9 @@ final class CompiledTerms {
     private static Condition condition(Need need, boolean wish, StateIndex states) {
         List<long[]> alternatives = alternatives(need.anyOf(), states);
         boolean asksBay = alternatives.stream().anyMatch(a -> Bits.meet(a, states.conditions()));
-        return new Condition(need, wish, alternatives, asksBay);
+        List<String> undeclared =
+                need.anyOf().stream().filter(id -> states.of(id) < 0).toList();
+        return new Condition(need, wish, alternatives, asksBay, undeclared);
     }
 
     private static List<long[]> alternatives(List<String> anyOf, StateIndex states) {

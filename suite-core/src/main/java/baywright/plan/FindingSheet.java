@@ -7,6 +7,7 @@ import baywright.plan.Walk.Failure;
 import baywright.plan.Walk.Lapse;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ final class FindingSheet {
     private final List<String> ids;
     private final List<Finding> whole = new ArrayList<>();
     private final Map<Integer, List<Finding>> ready = new TreeMap<>();
-    private final Map<Integer, Map<Key, TreeSet<Integer>>> gathered = new TreeMap<>();
+    private final Map<Integer, Map<Key, BitSet>> gathered = new TreeMap<>();
 
     FindingSheet(VehicleIndex vehicle, List<String> ids) {
         this.vehicle = vehicle;
@@ -44,29 +45,42 @@ final class FindingSheet {
     }
 
     private void gather(int step, String code, Severity severity, Reason reason, int row) {
-        gathered.computeIfAbsent(step, s -> new LinkedHashMap<>())
-                .computeIfAbsent(new Key(code, severity, reason), k -> new TreeSet<>())
-                .add(row);
+        rows(step, code, severity, reason).set(row);
     }
 
+    private BitSet rows(int step, String code, Severity severity, Reason reason) {
+        return gathered.computeIfAbsent(step, s -> new LinkedHashMap<>())
+                .computeIfAbsent(new Key(code, severity, reason), k -> new BitSet());
+    }
+
+    /** Failures of one condition that share the list of their causes make one finding. */
     void addFailures(List<Failure> failures, List<List<Cause>> causes) {
+        BitSet rows = new BitSet();
         for (int f = 0; f < failures.size(); f++) {
             Failure failure = failures.get(f);
-            Need need = failure.condition().need();
-            String id = ids.get(failure.step());
-            boolean wish = failure.condition().wish();
-            Severity severity = wish ? Severity.WARN : Severity.STOP;
-            if (need.absent()) {
-                String state = need.anyOf().size() == 1
-                        ? need.anyOf().get(0)
-                        : failure.faults().get(0).id();
-                Reason reason = new Reason.MustNotHold(id, state, need.why(), causes.get(f));
-                gather(failure.step(), wish ? Codes.PREFERS : Codes.MUST_NOT_HOLD, severity, reason, failure.row());
-            } else {
-                Reason reason = new Reason.NeedUnmet(id, need.anyOf(), need.why(), causes.get(f));
-                gather(failure.step(), wish ? Codes.PREFERS : Codes.NEED_UNMET, severity, reason, failure.row());
-            }
+            boolean same = f > 0
+                    && causes.get(f) == causes.get(f - 1)
+                    && failure.step() == failures.get(f - 1).step()
+                    && failure.condition().equals(failures.get(f - 1).condition());
+            rows = same ? rows : rows(failure, causes.get(f));
+            rows.set(failure.row());
         }
+    }
+
+    private BitSet rows(Failure failure, List<Cause> causes) {
+        Need need = failure.condition().need();
+        String id = ids.get(failure.step());
+        boolean wish = failure.condition().wish();
+        Severity severity = wish ? Severity.WARN : Severity.STOP;
+        if (need.absent()) {
+            String state = need.anyOf().size() == 1
+                    ? need.anyOf().get(0)
+                    : failure.faults().get(0).id();
+            Reason reason = new Reason.MustNotHold(id, state, need.why(), causes);
+            return rows(failure.step(), wish ? Codes.PREFERS : Codes.MUST_NOT_HOLD, severity, reason);
+        }
+        Reason reason = new Reason.NeedUnmet(id, need.anyOf(), need.why(), causes);
+        return rows(failure.step(), wish ? Codes.PREFERS : Codes.NEED_UNMET, severity, reason);
     }
 
     void addLapse(Lapse lapse) {
@@ -88,15 +102,29 @@ final class FindingSheet {
         }
     }
 
+    /** Speeches of one rule at one step that share the verdict make one finding. */
+    void addSpeeches(List<Speech> speeches, HouseRules house) {
+        BitSet rows = new BitSet();
+        Speech last = null;
+        for (Speech speech : speeches) {
+            boolean same = last != null
+                    && last.step() == speech.step()
+                    && last.entry() == speech.entry()
+                    && last.verdict().equals(speech.verdict());
+            rows = same ? rows : rows(speech, house);
+            rows.set(speech.row());
+            last = speech;
+        }
+    }
+
     /** A rule that the shop has softened speaks more mildly and carries the shop's reason. */
-    void addSpeech(Speech speech, HouseRules house) {
+    private BitSet rows(Speech speech, HouseRules house) {
         Rule rule = speech.entry().rule();
         String id = ids.get(speech.step());
         Verdict verdict = speech.verdict();
         if (verdict.spoken().isEmpty()) {
             Reason reason = new Reason.RuleFails(id, rule.id(), verdict.failure());
-            gather(speech.step(), Codes.RULE_FAILS, Severity.STOP, reason, speech.row());
-            return;
+            return rows(speech.step(), Codes.RULE_FAILS, Severity.STOP, reason);
         }
         String off = house.off().getOrDefault(rule.id(), "");
         String note = off.isEmpty() ? house.softened().getOrDefault(rule.id(), "") : off;
@@ -104,11 +132,11 @@ final class FindingSheet {
         Rule.Severity mild = !off.isEmpty() ? Rule.Severity.NOTES : note.isEmpty() ? says : softer(says);
         Reason reason =
                 new Reason.RuleSpeaks(id, rule.id(), rule.title(), rule.reason(), verdict.read(), rule.place(), note);
-        switch (mild) {
-            case FORBIDS -> gather(speech.step(), Codes.RULE_FORBIDS, Severity.STOP, reason, speech.row());
-            case WARNS -> gather(speech.step(), Codes.RULE_WARNS, Severity.WARN, reason, speech.row());
-            case NOTES -> gather(speech.step(), Codes.RULE_NOTES, Severity.NOTE, reason, speech.row());
-        }
+        return switch (mild) {
+            case FORBIDS -> rows(speech.step(), Codes.RULE_FORBIDS, Severity.STOP, reason);
+            case WARNS -> rows(speech.step(), Codes.RULE_WARNS, Severity.WARN, reason);
+            case NOTES -> rows(speech.step(), Codes.RULE_NOTES, Severity.NOTE, reason);
+        };
     }
 
     private static Rule.Severity softer(Rule.Severity severity) {
@@ -122,12 +150,13 @@ final class FindingSheet {
         steps.addAll(gathered.keySet());
         for (int step : steps) {
             List<Finding> ofStep = new ArrayList<>(ready.getOrDefault(step, List.of()));
-            List<Map.Entry<Key, TreeSet<Integer>>> groups =
+            List<Map.Entry<Key, BitSet>> groups =
                     new ArrayList<>(gathered.getOrDefault(step, Map.of()).entrySet());
-            groups.sort(Comparator.comparing(g -> g.getValue().first()));
-            for (Map.Entry<Key, TreeSet<Integer>> group : groups) {
+            groups.sort(Comparator.comparing(g -> g.getValue().nextSetBit(0)));
+            for (Map.Entry<Key, BitSet> group : groups) {
                 Key key = group.getKey();
-                List<String> zones = group.getValue().stream().map(vehicle::id).toList();
+                List<String> zones =
+                        group.getValue().stream().mapToObj(vehicle::id).toList();
                 ofStep.add(new Finding(key.code(), key.severity(), Optional.of(ids.get(step)), zones, key.reason()));
             }
             ofStep.sort(BY_GRAVITY);

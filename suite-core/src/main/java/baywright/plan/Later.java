@@ -39,16 +39,47 @@ final class Later {
         List<List<Cause>> causes = new ArrayList<>();
         ListIterator<Failure> next = failures.listIterator(failures.size());
         int step = steps.size();
+        Failure last = null;
         while (next.hasPrevious()) {
             Failure failure = next.previous();
             while (step - 1 > failure.step()) {
                 step--;
                 note(step, steps.get(step));
             }
-            causes.add(causes(failure));
+            boolean same = last != null && sameCauses(last, failure);
+            causes.add(same ? causes.get(causes.size() - 1) : causes(failure));
+            last = failure;
         }
         Collections.reverse(causes);
         return causes;
+    }
+
+    /** Whether two failures share their causes, as those of one condition on rows that were treated alike do. */
+    private boolean sameCauses(Failure a, Failure b) {
+        if (a.step() != b.step()
+                || !a.condition().equals(b.condition())
+                || a.faults().size() != b.faults().size()) {
+            return false;
+        }
+        boolean absent = a.condition().need().absent();
+        for (int f = 0; f < a.faults().size(); f++) {
+            Fault one = a.faults().get(f);
+            Fault two = b.faults().get(f);
+            if (one.state() != two.state()
+                    || !one.id().equals(two.id())
+                    || !one.causes().equals(two.causes())
+                    || later(one, absent) != later(two, absent)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The next step that makes (or ends) what a failure lacks (or must not find), or {@link Tracks#NOBODY}. */
+    private int later(Fault fault, boolean absent) {
+        return fault.state() < 0
+                ? Tracks.NOBODY
+                : (absent ? clears : sets)[fault.home() * states.count() + fault.state()];
     }
 
     private List<Cause> causes(Failure failure) {
@@ -56,9 +87,7 @@ final class Later {
         List<Cause> all = new ArrayList<>();
         for (Fault fault : failure.faults()) {
             all.addAll(fault.causes());
-            int later = fault.state() < 0
-                    ? Tracks.NOBODY
-                    : (absent ? clears : sets)[fault.home() * states.count() + fault.state()];
+            int later = later(fault, absent);
             boolean bay = fault.state() >= 0 && states.isCondition(fault.state());
             if (later >= 0 && !bay) {
                 String step = ids.get(later);

@@ -51,7 +51,7 @@ public final class Prover {
         ofSetting.addAll(facts.bad());
         film = FilmSheet.of(setting);
         strangers(library, setting.house());
-        rules = new RuleBook(library, states);
+        rules = new RuleBook(library, states, vehicle);
         surveyed = new Tracks(states, vehicle);
         setting.survey().states().forEach(s -> survey(vehicle.vehicle(), s, List.of()));
         for (int row : vehicle.real()) {
@@ -208,7 +208,7 @@ public final class Prover {
             overlap(pair[0], pair[1], steps, ids, walk, sheet);
         }
         walk.lapses.forEach(sheet::addLapse);
-        walk.speeches().forEach(s -> sheet.addSpeech(s, setting.house()));
+        sheet.addSpeeches(walk.speeches(), setting.house());
         if (!walk.failures.isEmpty()) {
             sheet.addFailures(walk.failures, new Later(this, steps, ids).causesOf(walk.failures));
         }

@@ -123,7 +123,7 @@ final class RuleAnswers {
         if (reach == Reach.ZONE || !states.isZoneScope(states.parts(state)[0])) {
             return holdsOn(state, row);
         }
-        int[] rows = reach == Reach.NEAR ? vehicle.withNeighbours(new int[] {row}) : vehicle.real();
+        int[] rows = reach == Reach.NEAR ? vehicle.near(row) : vehicle.real();
         for (int one : rows) {
             tracks.settle(one, start);
             if (holdsOn(state, one)) {
@@ -134,14 +134,14 @@ final class RuleAnswers {
     }
 
     private boolean holdsOn(int state, int row) {
-        if (row == vehicle.vehicle()) {
+        boolean whole = row == vehicle.vehicle();
+        if (whole) {
             tracks.findOnVehicle(scratch, other);
-        } else {
-            tracks.findOn(row, scratch);
         }
         for (int part : states.parts(state)) {
             boolean given = states.isCondition(part) && Bits.has(gives, part);
-            if (!given && !Bits.has(scratch, part)) {
+            boolean found = whole ? Bits.has(scratch, part) : tracks.holds(tracks.home(row, part), part);
+            if (!given && !found) {
                 return false;
             }
         }
@@ -183,7 +183,7 @@ final class RuleAnswers {
             case ANYWHERE -> history.lastAnywhere(set);
             case NEAR -> {
                 int latest = -1;
-                for (int near : vehicle.withNeighbours(new int[] {row})) {
+                for (int near : vehicle.near(row)) {
                     latest = Math.max(latest, history.last(set, near));
                 }
                 yield latest;
@@ -198,7 +198,7 @@ final class RuleAnswers {
             case ANYWHERE -> history.nextAnywhere(set, step);
             case NEAR -> {
                 int first = -1;
-                for (int near : vehicle.withNeighbours(new int[] {row})) {
+                for (int near : vehicle.near(row)) {
                     int one = history.next(set, near, step);
                     first = first < 0 || (one >= 0 && one < first) ? one : first;
                 }

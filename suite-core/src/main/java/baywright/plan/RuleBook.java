@@ -9,14 +9,20 @@ import baywright.library.Rule.Reach;
 import baywright.library.Stage;
 import baywright.library.StageTerms;
 import baywright.script.Value;
+import baywright.vehicle.Zone;
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntToLongFunction;
 
 /**
  * The rules of a setting's library by the stages that they concern, with everything that they ask worked out as far as it
@@ -27,13 +33,65 @@ final class RuleBook {
     /** A question ready to be answered; {@code index} is the set of steps or goods, the state, or the name that it is about. */
     record Question(Kind kind, int index, String name, String input, Reach reach, boolean sameBay) {
 
-        /** Whether the answer is the same for every plan and every step. */
-        boolean isOfSetting() {
+        /** What the answer depends on. */
+        Scope scope() {
             return switch (kind) {
-                case FOUND, SURVEYED, SETTING -> true;
-                case NAMED -> !name.startsWith("step.") && !name.startsWith("film.planned");
-                default -> false;
+                case FOUND, SURVEYED, SETTING -> Scope.SETTING;
+                case NAMED ->
+                    name.startsWith("step.") ? Scope.STEP : name.startsWith("film.planned") ? Scope.ROW : Scope.SETTING;
+                case INPUT, USES -> Scope.STEP;
+                case HOLDS, SINCE_SET, USED_SINCE -> Scope.ROW;
+                case SINCE, COUNT, LAST, NEXT, LATER, LAST_INPUT, SINCE_USE ->
+                    sameBay || reach == Reach.ANYWHERE ? Scope.STEP : Scope.ROW;
             };
+        }
+    }
+
+    /** What an answer depends on: the setting and the row; the part of a step at hand; these and the row. */
+    enum Scope {
+        SETTING,
+        STEP,
+        ROW
+    }
+
+    /** A question that rules ask, each once; it keeps the answers that hold for every plan. */
+    static final class Asked {
+        private static final long UNASKED = Long.MIN_VALUE;
+
+        private final int number;
+        private final Question question;
+        private final Scope scope;
+        private long[] kept = {};
+
+        Asked(int number, Question question) {
+            this.number = number;
+            this.question = question;
+            scope = question.scope();
+        }
+
+        /** Its number among the questions of the book. */
+        int number() {
+            return number;
+        }
+
+        Question question() {
+            return question;
+        }
+
+        Scope scope() {
+            return scope;
+        }
+
+        /** The answer on one of so many rows, asked for once; only for what depends on nothing else. */
+        long kept(int row, int rows, RuleAnswers answers) {
+            if (kept.length == 0) {
+                kept = new long[rows];
+                Arrays.fill(kept, UNASKED);
+            }
+            if (kept[row] == UNASKED) {
+                kept[row] = answers.of(question, row);
+            }
+            return kept[row];
         }
     }
 
@@ -57,89 +115,123 @@ final class RuleBook {
         NAMED
     }
 
-    /** A rule with its questions and what it has already made of their answers. */
+    /**
+     * A rule with its questions and what it has already made of their answers. It asks for one answer at a time; which one
+     * comes next depends only on those before, so what it has made of them is kept as a tree of answers.
+     */
     static final class Entry {
-        /** Stands for an answer that was not asked for yet. */
-        static final long UNASKED = Long.MIN_VALUE;
-
         private static final int REMEMBERED = 4_096;
 
         private final Rule rule;
-        private final List<Question> questions;
-        private final Map<Answers, Verdict> known = new HashMap<>();
-        private final long[][] kept;
+        private final List<Asked> questions;
+        private final Optional<BitSet> rows;
+        private Branch root = new Branch();
+        private int branches;
 
-        Entry(Rule rule, List<Question> questions) {
+        Entry(Rule rule, List<Asked> questions, VehicleIndex vehicle) {
             this.rule = rule;
             this.questions = questions;
-            kept = new long[questions.size()][];
+            List<String> surfaces = rule.at().surfaces();
+            rows = surfaces.isEmpty() ? Optional.empty() : Optional.of(rowsWith(surfaces, vehicle));
+        }
+
+        private static BitSet rowsWith(List<String> surfaces, VehicleIndex vehicle) {
+            BitSet rows = new BitSet();
+            for (int row = 0; row < vehicle.rows(); row++) {
+                rows.set(
+                        row,
+                        vehicle.zone(row)
+                                .map(Zone::surface)
+                                .filter(surfaces::contains)
+                                .isPresent());
+            }
+            return rows;
         }
 
         Rule rule() {
             return rule;
         }
 
-        List<Question> questions() {
-            return questions;
-        }
-
-        /** Answers to a question by row that hold for every plan. */
-        long[] kept(int question, int rows) {
-            if (kept[question] == null) {
-                kept[question] = new long[rows];
-                Arrays.fill(kept[question], UNASKED);
-            }
-            return kept[question];
+        /** Its question with a number among its own. */
+        Asked question(int q) {
+            return questions.get(q);
         }
 
         /** Looks at surfaces of its own choice. */
         boolean choosesSurfaces() {
-            return !rule.at().surfaces().isEmpty();
+            return rows.isPresent();
         }
 
-        Verdict of(long[] codes, List<Object> values) {
-            Answers key = new Answers(codes);
-            Verdict verdict = known.get(key);
-            if (verdict == null) {
-                if (known.size() >= REMEMBERED) {
-                    known.clear();
-                }
-                verdict = Verdict.of(rule, decode(codes, values));
-                known.put(new Answers(codes.clone()), verdict);
+        /** Whether it looks at a row if a step works there. */
+        boolean looksAt(int row) {
+            return rows.isEmpty() || rows.get().get(row);
+        }
+
+        /**
+         * What the rule says.
+         *
+         * @param answer gives the answer to the question with a number, as {@link RuleAnswers} codes it
+         */
+        Verdict of(IntToLongFunction answer, List<Object> values) {
+            Branch at = root;
+            while (at != null && at.verdict == null && at.question >= 0) {
+                at = at.next.get(answer.applyAsLong(at.question));
             }
+            return at != null && at.verdict != null ? at.verdict : learn(answer, values);
+        }
+
+        private Verdict learn(IntToLongFunction answer, List<Object> values) {
+            Reading reading = new Reading(answer, values);
+            Verdict verdict = Verdict.of(rule, reading);
+            if (branches >= REMEMBERED) {
+                root = new Branch();
+                branches = 0;
+            }
+            Branch at = root;
+            for (Map.Entry<Integer, Long> read : reading.read.entrySet()) {
+                at.question = read.getKey();
+                at = at.next.computeIfAbsent(read.getValue(), a -> new Branch());
+                branches++;
+            }
+            at.verdict = verdict;
             return verdict;
         }
 
-        private List<Object> decode(long[] codes, List<Object> values) {
-            List<Object> answers = new ArrayList<>(codes.length);
-            for (int q = 0; q < codes.length; q++) {
-                answers.add(RuleAnswers.decode(questions.get(q).kind(), codes[q], values));
+        /** The answers of one judgement as values, asked for when they are read. */
+        private final class Reading extends AbstractList<Object> {
+            private final IntToLongFunction answer;
+            private final List<Object> values;
+            private final Map<Integer, Long> read = new LinkedHashMap<>();
+
+            Reading(IntToLongFunction answer, List<Object> values) {
+                this.answer = answer;
+                this.values = values;
             }
-            return answers;
+
+            @Override
+            public Object get(int q) {
+                long code = read.computeIfAbsent(q, answer::applyAsLong);
+                return RuleAnswers.decode(questions.get(q).question().kind(), code, values);
+            }
+
+            @Override
+            public int size() {
+                return questions.size();
+            }
         }
     }
 
-    /** Answers as a key; whoever makes one does not change them any more. */
-    private static final class Answers {
-        private final long[] codes;
-
-        Answers(long[] codes) {
-            this.codes = codes;
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Answers a && Arrays.equals(codes, a.codes);
-        }
-
-        @Override
-        public int hashCode() {
-            return Arrays.hashCode(codes);
-        }
+    /** A place in the tree of answers: the verdict, or the question that is read next and where its answers lead. */
+    private static final class Branch {
+        private final Map<Long, Branch> next = new HashMap<>();
+        private int question = -1;
+        private Verdict verdict;
     }
 
     private final Library library;
     private final StateIndex states;
+    private final List<Entry> entries = new ArrayList<>();
+    private final Map<Question, Asked> questions = new HashMap<>();
     private final Map<String, List<Entry>> byStage = new HashMap<>();
     private final Map<Set<String>, Integer> stepSets = new HashMap<>();
     private final Map<String, int[]> setsOfStage = new HashMap<>();
@@ -150,26 +242,17 @@ final class RuleBook {
     private boolean looksAhead;
     private boolean plansFilm;
 
-    RuleBook(Library library, StateIndex states) {
+    RuleBook(Library library, StateIndex states, VehicleIndex vehicle) {
         this.library = library;
         this.states = states;
         code(Value.NOTHING);
-        List<Entry> entries = new ArrayList<>();
         for (Rule rule : library.rules()) {
-            entries.add(new Entry(rule, rule.asks().stream().map(this::question).toList()));
+            entries.add(new Entry(rule, rule.asks().stream().map(this::asked).toList(), vehicle));
         }
-        for (Stage stage : library.stages()) {
-            List<Entry> concerning =
-                    entries.stream().filter(e -> e.rule().at().concerns(stage)).toList();
-            byStage.put(stage.id(), concerning);
-            setsOfStage.put(
-                    stage.id(),
-                    stepSets.entrySet().stream()
-                            .filter(e -> e.getKey().contains(stage.id()))
-                            .mapToInt(Map.Entry::getValue)
-                            .sorted()
-                            .toArray());
-        }
+    }
+
+    private Asked asked(Ask ask) {
+        return questions.computeIfAbsent(question(ask), q -> new Asked(questions.size(), q));
     }
 
     private Question question(Ask ask) {
@@ -226,9 +309,16 @@ final class RuleBook {
         return library.rules().isEmpty();
     }
 
+    /** How many different questions the rules ask. */
+    int questions() {
+        return questions.size();
+    }
+
     /** The rules that concern a stage, in the library's order. */
-    List<Entry> of(String stage) {
-        return byStage.getOrDefault(stage, List.of());
+    List<Entry> of(Stage stage) {
+        return byStage.computeIfAbsent(
+                stage.id(),
+                s -> entries.stream().filter(e -> e.rule().at().concerns(stage)).toList());
     }
 
     int stepSets() {
@@ -236,8 +326,14 @@ final class RuleBook {
     }
 
     /** Numbers of the sets of steps that a stage belongs to. */
-    int[] setsOf(String stage) {
-        return setsOfStage.getOrDefault(stage, new int[0]);
+    int[] setsOf(Stage stage) {
+        return setsOfStage.computeIfAbsent(
+                stage.id(),
+                s -> stepSets.entrySet().stream()
+                        .filter(e -> e.getKey().contains(s))
+                        .mapToInt(Map.Entry::getValue)
+                        .sorted()
+                        .toArray());
     }
 
     int goods() {

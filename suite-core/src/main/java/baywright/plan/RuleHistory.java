@@ -75,7 +75,7 @@ final class RuleHistory {
     private int[] setsOf(CompiledStep step) {
         return step.parts().isEmpty()
                 ? new int[0]
-                : step.stage().map(s -> book.setsOf(s.id())).orElse(new int[0]);
+                : step.stage().map(book::setsOf).orElse(new int[0]);
     }
 
     /** Lists the steps of each set once, on each row and altogether. */

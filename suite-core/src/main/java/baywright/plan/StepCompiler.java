@@ -128,7 +128,7 @@ final class StepCompiler {
         Map<String, List<String>> wrong = new LinkedHashMap<>();
         List<String> fitting = new ArrayList<>();
         for (String zone : choice.zones()) {
-            String surface = vehicle.shape().zone(zone).orElseThrow().surface();
+            String surface = vehicle.zone(vehicle.row(zone)).orElseThrow().surface();
             if (stage.get().surfaces().contains(surface)) {
                 fitting.add(zone);
             } else {

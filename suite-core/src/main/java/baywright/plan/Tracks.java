@@ -158,6 +158,20 @@ final class Tracks {
         return promises;
     }
 
+    /** Collects the states that are promised on any row, and those that such a state ends when it comes. */
+    void awaited(long[] coming, long[] going) {
+        Arrays.fill(coming, 0);
+        Arrays.fill(going, 0);
+        for (int word = 0; word < pending.length; word++) {
+            coming[word % width] |= pending[word];
+        }
+        for (int state : Bits.members(coming)) {
+            for (int w = 0; w < width; w++) {
+                going[w] |= states.ends(state)[w];
+            }
+        }
+    }
+
     private void promiseOn(int row, int part, int by, long due) {
         promises = true;
         int word = row * width + (part >> 6);
@@ -307,6 +321,19 @@ final class Tracks {
 
     long dueAt(int row, int state) {
         return dueAt[row * count + state];
+    }
+
+    /** Whether the same has happened to a state on two rows. */
+    boolean isAlike(int row, int other, int state) {
+        int one = row * count + state;
+        int two = other * count + state;
+        return setBy[one] == setBy[two]
+                && clearedBy[one] == clearedBy[two]
+                && broughtBy[one] == broughtBy[two]
+                && setAt[one] == setAt[two]
+                && dueAt[one] == dueAt[two]
+                && isPending(row, state) == isPending(other, state)
+                && hasPerished(row, state) == hasPerished(other, state);
     }
 
     /** When a state comes to a row by itself, or {@link Ticks#NEVER}. */

@@ -22,6 +22,7 @@ final class VehicleIndex {
     private final int[] whole;
     private final int[] real;
     private final int[][] neighbours;
+    private final int[][] near;
 
     VehicleIndex(Shape shape) {
         this.shape = shape;
@@ -39,10 +40,13 @@ final class VehicleIndex {
                 real[next++] = row;
             }
         }
+        Map<String, Zone> byId = new HashMap<>();
+        shape.zones().forEach(zone -> byId.putIfAbsent(zone.id(), zone));
         zones = new Zone[ids.length];
         neighbours = new int[ids.length][];
+        near = new int[ids.length][];
         for (int row = 0; row < ids.length; row++) {
-            zones[row] = shape.zone(ids[row]).orElse(null);
+            zones[row] = byId.get(ids[row]);
             neighbours[row] = zone(row)
                     .map(z -> z.neighbours().stream()
                             .map(rowById::get)
@@ -91,6 +95,14 @@ final class VehicleIndex {
 
     int row(String id) {
         return rowById.getOrDefault(id, -1);
+    }
+
+    /** A row and the ones that touch it, as {@link #withNeighbours} gives them. */
+    int[] near(int row) {
+        if (near[row] == null) {
+            near[row] = withNeighbours(new int[] {row});
+        }
+        return near[row];
     }
 
     /** These rows and the ones that touch them; all real rows when the vehicle is among them. */

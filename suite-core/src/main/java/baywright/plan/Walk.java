@@ -6,7 +6,7 @@ import baywright.plan.CompiledTerms.Condition;
 import baywright.plan.RuleCheck.Speech;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,8 +43,13 @@ final class Walk {
         void after(int step);
     }
 
+    /** Why a state was last found missing: rows on which the same happened to it share the causes. */
+    private record Told(int step, int home, List<Cause> causes) {}
+
     /** A wait can uncover another; a chain longer than this is left to the findings. */
     private static final int MOST_TURNS = 16;
+
+    private static final int[] NO_ROWS = {};
 
     private final StateIndex states;
     private final VehicleIndex vehicle;
@@ -61,6 +66,11 @@ final class Walk {
     private final long[] none;
     private final long[] everywhere;
     private final long[] anywhere;
+    private final long[] onAll;
+    private final long[] onAny;
+    private final long[] coming;
+    private final long[] going;
+    private final Told[] told;
 
     final long[] starts;
     final long[] ends;
@@ -94,6 +104,11 @@ final class Walk {
         none = new long[states.width()];
         everywhere = new long[states.width()];
         anywhere = new long[states.width()];
+        onAll = new long[states.width()];
+        onAny = new long[states.width()];
+        coming = new long[states.width()];
+        going = new long[states.width()];
+        told = new Told[states.count()];
         starts = new long[steps.size()];
         ends = new long[steps.size()];
         waits = new long[steps.size()];
@@ -261,11 +276,39 @@ final class Walk {
     }
 
     private boolean fails(Condition condition) {
-        boolean any = false;
+        boolean absent = condition.need().absent();
         for (long[] alternative : condition.alternatives()) {
-            any |= Bits.contains(condition.need().absent() ? anywhere : everywhere, alternative);
+            if (Bits.contains(absent ? anywhere : everywhere, alternative)) {
+                return absent;
+            }
         }
-        return condition.need().absent() == any;
+        return !absent;
+    }
+
+    /** Looks at all rows of a part at once: what each of them finds, and what any of them does, without the bay. */
+    private void lookAtAll(int[] rows) {
+        Arrays.fill(onAll, -1L);
+        Arrays.fill(onAny, 0);
+        for (int row : rows) {
+            look(row, none, true);
+            for (int w = 0; w < onAll.length; w++) {
+                onAll[w] &= everywhere[w];
+                onAny[w] |= anywhere[w];
+            }
+        }
+    }
+
+    /**
+     * Whether some row may fail a condition; when not, none does. Spares a look at each row for the many conditions that
+     * hold on all of them.
+     */
+    private boolean mayFail(Condition condition, long[] gives, boolean bayKnown) {
+        long[] conditions = states.conditions();
+        for (int w = 0; w < onAll.length; w++) {
+            everywhere[w] = onAll[w] | (bayKnown ? gives[w] : conditions[w]);
+            anywhere[w] = onAny[w] | gives[w];
+        }
+        return fails(condition);
     }
 
     private void judge(int i, CompiledStep step, Part part, long start) {
@@ -276,10 +319,11 @@ final class Walk {
         if (!known) {
             withoutBay.add(i);
         }
+        lookAtAll(part.rows());
         BayIndex.Place bay = candidates.isEmpty() ? null : choose(candidates, part);
         long[] gives = bay == null ? none : bay.gives();
         for (Condition condition : terms.conditions) {
-            for (int row : part.rows()) {
+            for (int row : witness.isPresent() || mayFail(condition, gives, known) ? part.rows() : NO_ROWS) {
                 look(row, gives, known);
                 if (fails(condition)) {
                     fail(i, row, condition, bay == null ? "" : bay.id(), start);
@@ -302,12 +346,9 @@ final class Walk {
         int least = Integer.MAX_VALUE;
         for (BayIndex.Place candidate : candidates) {
             int lacks = 0;
-            for (int row : part.rows()) {
-                look(row, candidate.gives(), true);
-                for (Condition condition : part.terms().conditions) {
-                    if (condition.asksBay() && fails(condition)) {
-                        lacks += condition.wish() ? 1 : 1 << 10;
-                    }
+            for (Condition condition : part.terms().conditions) {
+                if (condition.asksBay() && mayFail(condition, candidate.gives(), true)) {
+                    lacks += failing(condition, part.rows(), candidate.gives()) * (condition.wish() ? 1 : 1 << 10);
                 }
             }
             if (lacks < least) {
@@ -318,20 +359,52 @@ final class Walk {
         return best;
     }
 
+    private int failing(Condition condition, int[] rows, long[] gives) {
+        int failing = 0;
+        for (int row : rows) {
+            look(row, gives, true);
+            failing += fails(condition) ? 1 : 0;
+        }
+        return failing;
+    }
+
     // ---- waiting for what comes by itself
 
     /** The earliest time from which what this step lacks, and only waits for, is there; {@code start} if nothing. */
     private long promised(CompiledStep step, long start) {
         long latest = start;
+        tracks.awaited(coming, going);
+        if (Bits.isEmpty(coming)) {
+            return start;
+        }
         for (Part part : step.parts()) {
-            for (int row : part.rows()) {
-                look(row, none, false);
-                for (Condition condition : part.terms().conditions) {
-                    if (!condition.wish() && fails(condition)) {
-                        long due = condition.need().absent() ? gone(row, condition) : come(row, condition);
-                        latest = due == Ticks.NEVER ? latest : Math.max(latest, due);
-                    }
+            lookAtAll(part.rows());
+            for (Condition condition : part.terms().conditions) {
+                if (!condition.wish() && mayAnswer(condition) && mayFail(condition, none, false)) {
+                    latest = Math.max(latest, promised(condition, part.rows(), start));
                 }
+            }
+        }
+        return latest;
+    }
+
+    /** Whether anything that is still to come can answer a condition. */
+    private boolean mayAnswer(Condition condition) {
+        for (long[] alternative : condition.alternatives()) {
+            if (Bits.meet(condition.need().absent() ? going : coming, alternative)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private long promised(Condition condition, int[] rows, long start) {
+        long latest = start;
+        for (int row : rows) {
+            look(row, none, false);
+            if (fails(condition)) {
+                long due = condition.need().absent() ? gone(row, condition) : come(row, condition);
+                latest = due == Ticks.NEVER ? latest : Math.max(latest, due);
             }
         }
         return latest;
@@ -341,7 +414,7 @@ final class Walk {
         long first = Ticks.NEVER;
         for (long[] alternative : condition.alternatives()) {
             long last = 0;
-            for (int state : bits(alternative)) {
+            for (int state : Bits.members(alternative)) {
                 for (int at : lacking(row, state)) {
                     last = Math.max(last, tracks.comes(at, state));
                 }
@@ -356,7 +429,7 @@ final class Walk {
         for (long[] alternative : condition.alternatives()) {
             if (Bits.contains(anywhere, alternative)) {
                 long first = Ticks.NEVER;
-                for (int state : bits(alternative)) {
+                for (int state : Bits.members(alternative)) {
                     long all = 0;
                     for (int at : holding(row, state)) {
                         all = Math.max(all, tracks.goes(at, state));
@@ -400,46 +473,54 @@ final class Walk {
         return rows;
     }
 
-    private static int[] bits(long[] set) {
-        return BitSet.valueOf(set).stream().toArray();
-    }
-
     // ---- why it fails
 
     private void fail(int i, int row, Condition condition, String bay, long start) {
         boolean absent = condition.need().absent();
-        Set<Integer> seen = new LinkedHashSet<>();
-        Set<Integer> blamed = new LinkedHashSet<>();
-        for (long[] alternative : condition.alternatives()) {
-            if (!absent || Bits.contains(anywhere, alternative)) {
-                for (int state : bits(alternative)) {
-                    if (absent || !Bits.has(everywhere, state)) {
-                        seen.add(state);
-                        blamed.addAll(absent ? holding(row, state) : lacking(row, state));
-                    }
-                }
-            }
-        }
-        if (blamed.isEmpty()) {
-            blamed.add(row);
-        }
-        for (int at : blamed) {
-            List<Fault> faults = new ArrayList<>();
+        List<Integer> seen = atFault(condition);
+        for (int at : blamed(row, seen, absent)) {
+            List<Fault> faults = new ArrayList<>(seen.size());
             for (int state : seen) {
                 int home = tracks.home(at, state);
                 boolean holds = tracks.holds(home, state);
                 if (absent == holds || states.isCondition(state)) {
-                    List<Cause> causes = absent ? held(home, state, bay) : lost(home, state, bay, start);
+                    List<Cause> causes = absent ? held(home, state, bay) : lost(i, home, state, bay, start);
                     faults.add(new Fault(states.id(state), state, home, causes));
                 }
             }
             if (!absent) {
-                condition.need().anyOf().stream()
-                        .filter(id -> states.of(id) < 0)
-                        .forEach(id -> faults.add(new Fault(id, -1, at, List.of())));
+                condition.undeclared().forEach(id -> faults.add(new Fault(id, -1, at, List.of())));
             }
             failures.add(new Failure(i, at, condition, faults));
         }
+    }
+
+    /** The plain states that are missing, or there although they must not be; each once, in the order of the condition. */
+    private List<Integer> atFault(Condition condition) {
+        boolean absent = condition.need().absent();
+        List<Integer> seen = new ArrayList<>();
+        for (long[] alternative : condition.alternatives()) {
+            if (!absent || Bits.contains(anywhere, alternative)) {
+                for (int state : Bits.members(alternative)) {
+                    if ((absent || !Bits.has(everywhere, state)) && !seen.contains(state)) {
+                        seen.add(state);
+                    }
+                }
+            }
+        }
+        return seen;
+    }
+
+    /** The rows where it fails: the step's own, or for the vehicle as a whole those of its zones that are to blame. */
+    private Collection<Integer> blamed(int row, List<Integer> seen, boolean absent) {
+        if (row != vehicle.vehicle()) {
+            return List.of(row);
+        }
+        Set<Integer> blamed = new LinkedHashSet<>();
+        for (int state : seen) {
+            blamed.addAll(absent ? holding(row, state) : lacking(row, state));
+        }
+        return blamed.isEmpty() ? List.of(row) : blamed;
     }
 
     private List<Cause> held(int home, int state, String bay) {
@@ -449,6 +530,18 @@ final class Walk {
             return List.of(new Cause.SetBy(id, ids.get(by)));
         }
         return List.of(tracks.holds(home, state) ? new Cause.Surveyed(id) : new Cause.BayGives(id, bay));
+    }
+
+    private List<Cause> lost(int i, int home, int state, String bay, long start) {
+        Told last = told[state];
+        boolean same = last != null
+                && last.step() == i
+                && !states.isCondition(state)
+                && tracks.isAlike(last.home(), home, state);
+        if (!same) {
+            told[state] = new Told(i, home, lost(home, state, bay, start));
+        }
+        return told[state].causes();
     }
 
     private List<Cause> lost(int home, int state, String bay, long start) {

@@ -66,7 +66,12 @@ public record Vocabulary(List<Section> sections, List<Word> functions) {
     }
 
     public Optional<Word> function(String name) {
-        return functions.stream().filter(w -> w.name().equals(name)).findFirst();
+        for (Word function : functions) {
+            if (function.name().equals(name)) {
+                return Optional.of(function);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Sections that have a word of this name. */

@@ -21,7 +21,12 @@ public record Shape(String id, String title, BigDecimal size, List<Zone> zones) 
     }
 
     public Optional<Zone> zone(String zoneId) {
-        return zones.stream().filter(z -> z.id().equals(zoneId)).findFirst();
+        for (Zone zone : zones) {
+            if (zone.id().equals(zoneId)) {
+                return Optional.of(zone);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The zones by id, in their order. */
