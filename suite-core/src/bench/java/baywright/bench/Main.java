@@ -14,7 +14,8 @@ import java.util.Map;
 
 /**
  * Measures everything that has a budget and writes {@code target/bench/figures.md}. Words that may be given, all of them
- * when none is: {@code load}, {@code start}, {@code plan}, {@code chance}. {@code scripts=N} and {@code rounds=N} make it shorter.
+ * when none is: {@code load}, {@code start}, {@code repair}, {@code plan}, {@code chance}.
+ * {@code scripts=N} and {@code rounds=N} make it shorter, {@code steps=N} proves plans of that one length only.
  */
 public final class Main {
 
@@ -41,9 +42,10 @@ public final class Main {
         Map<String, Section> sections = Map.of(
                 "load", () -> new LoadSection(work, rounds).measure(sample, scripts),
                 "start", () -> new StartSection(work, rounds).measure(sample),
-                "plan", () -> PlanSection.measure(sample.workspace(), rounds),
+                "repair", () -> RepairSection.measure(sample, rounds),
+                "plan", () -> PlanSection.measure(sample.workspace(), rounds, number("steps", 0, args)),
                 "chance", () -> ChanceSection.measure(rounds));
-        for (String name : List.of("load", "start", "plan", "chance")) {
+        for (String name : List.of("load", "start", "repair", "plan", "chance")) {
             if (wanted.isEmpty() || wanted.contains(name)) {
                 for (Figure figure : sections.get(name).measure()) {
                     page.add(figure.row());

@@ -16,7 +16,7 @@ final class PlainItems {
 
     private PlainItems() {}
 
-    /** Writes what the check of a library asks of an item: id, pack and hazards. */
+    /** Writes what the check of a library asks of an item: id, pack, hazards and groups. */
     static void write(Path file, List<Item> items) throws IOException {
         Files.write(
                 file,
@@ -26,7 +26,8 @@ final class PlainItems {
                                 i.id(),
                                 i.pack().amount().toPlainString(),
                                 i.pack().unit().name(),
-                                String.join(" ", i.hazards())))
+                                String.join(" ", i.hazards()),
+                                String.join(" ", i.groups())))
                         .toList());
     }
 
@@ -44,9 +45,13 @@ final class PlainItems {
                 BigDecimal.ONE,
                 false,
                 Optional.empty(),
-                Stream.of(fields[3].split(" ")).filter(h -> !h.isEmpty()).toList(),
+                words(fields[3]),
                 List.of(),
-                List.of(),
+                words(fields[4]),
                 "");
+    }
+
+    private static List<String> words(String field) {
+        return Stream.of(field.split(" ")).filter(word -> !word.isEmpty()).toList();
     }
 }

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /** Proving and rolling up in a process that has warmed up. */
@@ -26,8 +27,9 @@ final class PlanSection {
 
     private PlanSection() {}
 
-    static List<Figure> measure(Path workspace, int rounds) throws IOException {
-        Map<String, Map<Integer, Double>> times = times(workspace, rounds);
+    /** @param only the one length of plan to prove; 0: all of them */
+    static List<Figure> measure(Path workspace, int rounds, int only) throws IOException {
+        Map<String, Map<Integer, Double>> times = times(workspace, rounds, only);
         Map<Integer, Double> whole = times.get("proveAndRollUp");
         Map<Integer, Double> edit = times.get("proveAndRollUpAfterAnEdit");
         Map<Integer, Double> sort = times.get("topologicalSort");
@@ -36,8 +38,10 @@ final class PlanSection {
         String size = USUAL + " steps × " + SamplePlan.ZONES + " zones";
 
         List<Figure> figures = new ArrayList<>();
-        figures.add(within("prove and roll up " + size + " from nothing (" + findings + " findings)", whole, sort));
-        figures.add(within("the same after an edit", edit, sort));
+        if (whole.containsKey(USUAL)) {
+            figures.add(within("prove and roll up " + size + " from nothing (" + findings + " findings)", whole, sort));
+            figures.add(within("the same after an edit", edit, sort));
+        }
         for (int steps : whole.keySet()) {
             figures.add(Figure.told(
                     "prove and roll up " + steps + " steps",
@@ -45,8 +49,10 @@ final class PlanSection {
                     "topological sort: " + Figure.milliseconds(sort.get(steps)),
                     whole.get(steps) / sort.get(steps)));
         }
-        figures.add(growth("growth of proving and rolling up", whole));
-        figures.add(growth("growth of the same after an edit", edit));
+        if (whole.size() > 1) {
+            figures.add(growth("growth of proving and rolling up", whole));
+            figures.add(growth("growth of the same after an edit", edit));
+        }
         return figures;
     }
 
@@ -92,17 +98,19 @@ final class PlanSection {
     }
 
     /** Milliseconds by method and number of steps. */
-    private static Map<String, Map<Integer, Double>> times(Path workspace, int rounds) throws IOException {
+    private static Map<String, Map<Integer, Double>> times(Path workspace, int rounds, int only) throws IOException {
         Collection<RunResult> results;
         try {
-            results = new Runner(new OptionsBuilder()
-                            .include(PlanBenchmark.class.getName() + "\\.")
-                            .param("workspace", workspace.toString())
-                            .forks(Math.min(2, rounds))
-                            .measurementIterations(rounds)
-                            .shouldFailOnError(true)
-                            .build())
-                    .run();
+            ChainedOptionsBuilder options = new OptionsBuilder()
+                    .include(PlanBenchmark.class.getName() + "\\.")
+                    .param("workspace", workspace.toString())
+                    .forks(Math.min(2, rounds))
+                    .measurementIterations(rounds)
+                    .shouldFailOnError(true);
+            if (only > 0) {
+                options.param("steps", String.valueOf(only));
+            }
+            results = new Runner(options.build()).run();
         } catch (RunnerException e) {
             throw new IOException("the measuring failed", e);
         }
