@@ -49,6 +49,14 @@ rule('uneven-readings') {
     warns { count(abrasive) == 0 && film.count > 1 && (film.most > film.least * 1.4 || film.most - film.least > 40) }
 }
 
+rule('enough-readings') {
+    title 'Fewer readings than the zone should have'
+    reason 'one reading means nothing alone, and the thinnest place is found only by looking; three, five or nine by size are common practice'
+    at stages: abrasive, surfaces: ['paint']
+    warns { count(abrasive) == 0 && film.count > 0 && film.count < 3 }
+    notes { count(abrasive) == 0 && film.count > 0 && film.count < film.wanted }
+}
+
 rule('single-stage-floor') {
     title 'Single-stage paint keeps its floor'
     reason 'the topcoat is the colour: what is left after the most that may come off stays above the stop limit'

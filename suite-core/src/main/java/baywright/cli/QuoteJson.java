@@ -41,6 +41,8 @@ final class QuoteJson {
         proof.put("library", quote.proof().library());
         proof.put("inputs", quote.proof().inputs());
         proof.put("at", quote.proof().at().toString());
+        ObjectNode softened = proof.putObject("softened");
+        quote.proof().softened().forEach(softened::put);
         ArrayNode parts = answer.putArray("parts");
         quote.parts().forEach(part -> parts.add(part(part)));
         ArrayNode positions = answer.putArray("positions");

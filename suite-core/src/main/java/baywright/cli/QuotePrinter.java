@@ -9,6 +9,7 @@ import baywright.money.Position;
 import baywright.money.Quote;
 import baywright.money.Range;
 import baywright.plan.Finding;
+import baywright.plan.Reason;
 import baywright.plan.Severity;
 import baywright.safety.SafetyCodes;
 import baywright.site.Numbers;
@@ -57,17 +58,23 @@ final class QuotePrinter {
         long warnings = worked.findings().stream()
                 .filter(f -> f.severity() == Severity.WARN)
                 .count();
-        List<Finding> answered = worked.findings().stream()
-                .filter(f -> f.code().equals(SafetyCodes.ACKNOWLEDGED))
+        List<Finding> answeredFor = worked.findings().stream()
+                .filter(f -> f.code().equals(SafetyCodes.ACKNOWLEDGED) || isSoftened(f))
                 .toList();
-        if (!answered.isEmpty()) {
+        if (!answeredFor.isEmpty()) {
             console.out().println();
-            findings.print(answered);
+            findings.print(answeredFor);
         }
         if (warnings > 0) {
             console.out().println();
             session.say("quote.warnings", findings.summary(worked.findings()));
         }
+    }
+
+    /** The shop's reason for a rule that it has softened stays on the quote. */
+    private static boolean isSoftened(Finding finding) {
+        return finding.reason() instanceof Reason.RuleSpeaks rule
+                && !rule.note().isEmpty();
     }
 
     private void printPositions() {

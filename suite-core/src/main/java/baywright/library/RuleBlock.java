@@ -25,7 +25,7 @@ final class RuleBlock extends Blocks {
             "in 'forbids { }', 'warns { }' and 'notes { }'",
             "One condition, true or false, about the step at hand and one of its zones: what it finds as it begins, what was"
                     + " done before, what comes later. Besides the functions above it may ask `film.least`, `film.sure` (the least, less what the gauge may be off), `film.mean`,"
-                    + " `film.most`, `film.count`, `film.readable`, `film.budget`, `film.plannedLikely`, `film.plannedMost`"
+                    + " `film.most`, `film.count`, `film.wanted` (readings there should be), `film.readable`, `film.budget`, `film.plannedLikely`, `film.plannedMost`"
                     + " (µm), `zone.id`, `zone.surface`, `zone.substrate`, `vehicle.shape`, `step.stage`, `step.family`,"
                     + " `step.start` (minutes of the day), `step.day` (0 on the day the work begins), and the limits of the"
                     + " step's climate `step.coldest`, `step.warmest`, `step.driest`, `step.dampest`. What is not known is"

@@ -116,7 +116,7 @@ final class RuleQueries {
 
     private static Map<String, Object> names() {
         Map<String, Object> names = new LinkedHashMap<>();
-        Stream.of("least", "sure", "mean", "most", "count", "budget", "plannedLikely", "plannedMost")
+        Stream.of("least", "sure", "mean", "most", "count", "wanted", "budget", "plannedLikely", "plannedMost")
                 .forEach(n -> names.put("film." + n, BigDecimal.ONE));
         names.put("film.readable", true);
         Stream.of("zone.id", "zone.surface", "zone.substrate", "vehicle.shape", "step.stage", "step.family")

@@ -261,6 +261,7 @@ final class RuleAnswers {
             case "film.count" ->
                 value(Optional.of(
                         BigDecimal.valueOf(film(row).map(ZoneFilm::count).orElse(0))));
+            case "film.wanted" -> value(film(row).map(f -> BigDecimal.valueOf(f.wanted())));
             case "film.readable" ->
                 value(Optional.of(film(row).map(ZoneFilm::readable).orElse(false)));
             case "film.budget" -> value(film(row).flatMap(ZoneFilm::budget));

@@ -14,6 +14,7 @@ import java.math.RoundingMode;
  * @param fillerAbove  thicker than this there is filler below
  * @param gauge        how far the shop's gauge may be off
  * @param shares       how much of a topcoat may ever be used up
+ * @param readings     how many readings a zone should have
  */
 public record FilmLimits(
         BigDecimal stopBelow,
@@ -21,7 +22,8 @@ public record FilmLimits(
         BigDecimal repaintAbove,
         BigDecimal fillerAbove,
         GaugeError gauge,
-        TopcoatShares shares) {
+        TopcoatShares shares,
+        ReadingCounts readings) {
 
     /** 60, 90, 200 and 600 µm, common practice, no source. */
     public static final FilmLimits USUAL = of(BigDecimal.valueOf(60), BigDecimal.valueOf(90));
@@ -54,7 +56,8 @@ public record FilmLimits(
                 careBelow.max(BigDecimal.valueOf(200)),
                 careBelow.max(BigDecimal.valueOf(600)),
                 GaugeError.USUAL,
-                TopcoatShares.USUAL);
+                TopcoatShares.USUAL,
+                ReadingCounts.USUAL);
     }
 
     /**

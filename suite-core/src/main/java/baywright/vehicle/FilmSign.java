@@ -2,7 +2,7 @@ package baywright.vehicle;
 
 /** Something odd about the readings of a zone. Common practice or from memory, no source. */
 public enum FilmSign {
-    /** Fewer than three readings: one reading alone means nothing. */
+    /** Fewer readings than even a small zone should have, usually three: one alone means nothing. */
     FEW_READINGS,
     /** The highest reading is over 1.4 times the lowest, or more than 40 µm above it: a blend or filler inside. */
     RAGGED,

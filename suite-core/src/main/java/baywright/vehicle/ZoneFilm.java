@@ -19,6 +19,7 @@ import java.util.Set;
  * @param paint      what else is known about the paint
  * @param topcoat    estimate of the topcoat, µm; empty when nothing can be said
  * @param budget     what may still be taken off, µm, not negative; empty when nothing can be said
+ * @param wanted     how many readings it should have
  */
 public record ZoneFilm(
         String zone,
@@ -29,10 +30,10 @@ public record ZoneFilm(
         Set<FilmSign> signs,
         PaintFacts paint,
         Optional<BigDecimal> topcoat,
-        Optional<BigDecimal> budget) {
+        Optional<BigDecimal> budget,
+        int wanted) {
 
     private static final Set<String> BLIND = Set.of("plastic", "carbon", "glass");
-    private static final int FEWEST = 3;
 
     public ZoneFilm {
         signs = Set.copyOf(signs);
@@ -62,7 +63,8 @@ public record ZoneFilm(
                         .life()
                         .multiply(t)
                         .subtract(paint.removed())
-                        .max(BigDecimal.ZERO)));
+                        .max(BigDecimal.ZERO)),
+                limits.readings().wanted(zone));
     }
 
     private static Set<FilmSign> signs(
@@ -70,7 +72,7 @@ public record ZoneFilm(
         Set<FilmSign> signs = EnumSet.noneOf(FilmSign.class);
         read.ifPresent(s -> {
             add(signs, FilmSign.READ_THOUGH_UNREADABLE, !readable);
-            add(signs, FilmSign.FEW_READINGS, s.count() < FEWEST);
+            add(signs, FilmSign.FEW_READINGS, s.count() < limits.readings().small());
             add(signs, FilmSign.RAGGED, s.isRagged());
             add(signs, FilmSign.FILLER, s.highest().micrometres().compareTo(limits.fillerAbove()) > 0);
         });

@@ -6,6 +6,9 @@ import baywright.plan.Bay;
 import baywright.plan.HouseRules;
 import baywright.safety.SafetySettings;
 import baywright.vehicle.FilmLimits;
+import baywright.vehicle.GaugeError;
+import baywright.vehicle.ReadingCounts;
+import baywright.vehicle.TopcoatShares;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.DateTimeException;
@@ -213,6 +216,14 @@ final class ShopJson {
         Span span = Span.above(0, 20_000);
         BigDecimal stop = in.number("stopBelow", span);
         BigDecimal care = in.number("careBelow", span);
+        FilmLimits usual =
+                in.report().hasErrors() || stop.compareTo(care) > 0 ? FilmLimits.USUAL : FilmLimits.of(stop, care);
+        BigDecimal repaint = in.number("repaintAbove", span, usual.repaintAbove());
+        BigDecimal filler = in.number("fillerAbove", span, repaint.max(usual.fillerAbove()));
+        GaugeError gauge = in.objectIfGiven("gauge").map(ShopJson::gauge).orElse(usual.gauge());
+        TopcoatShares shares = in.objectIfGiven("share").map(ShopJson::shares).orElse(usual.shares());
+        ReadingCounts readings =
+                in.objectIfGiven("readings").flatMap(ShopJson::readings).orElse(usual.readings());
         in.done();
         if (stop.compareTo(care) > 0 && !in.report().hasErrors()) {
             in.refuse(
@@ -220,7 +231,53 @@ final class ShopJson {
                     "the number " + stop.toPlainString() + " is above careBelow, " + care.toPlainString(),
                     "give a number that is not above it");
         }
-        return in.report().whenSound(() -> FilmLimits.of(stop, care));
+        notBelow(in, "repaintAbove", repaint, "careBelow", care);
+        notBelow(in, "fillerAbove", filler, "repaintAbove", repaint);
+        return in.report().whenSound(() -> new FilmLimits(stop, care, repaint, filler, gauge, shares, readings));
+    }
+
+    private static void notBelow(Fields in, String name, BigDecimal value, String other, BigDecimal bound) {
+        if (value.compareTo(bound) < 0 && !in.report().hasErrors()) {
+            in.refuse(
+                    name,
+                    "the number " + value.toPlainString() + " is below " + other + ", " + bound.toPlainString(),
+                    "give a number that is not below it");
+        }
+    }
+
+    private static GaugeError gauge(Fields in) {
+        GaugeError usual = GaugeError.USUAL;
+        BigDecimal offset = in.number("offset", Span.from(0, 1_000), usual.fixed());
+        BigDecimal percent = in.number("percent", Span.from(0, 100), usual.percent());
+        in.done();
+        return new GaugeError(offset, percent);
+    }
+
+    private static TopcoatShares shares(Fields in) {
+        TopcoatShares usual = TopcoatShares.USUAL;
+        Span share = Span.from(0, 1);
+        Span film = Span.from(0, 20_000);
+        BigDecimal factory = in.number("factory", share, usual.factory());
+        BigDecimal factoryMost = in.number("factoryMost", film, usual.factoryMost());
+        BigDecimal repaint = in.number("repaint", film, usual.repaint());
+        BigDecimal single = in.number("singleStage", share, usual.single());
+        BigDecimal singleMost = in.number("singleStageMost", film, usual.singleMost());
+        BigDecimal life = in.number("life", share, usual.life());
+        in.done();
+        return new TopcoatShares(factory, factoryMost, repaint, single, singleMost, life);
+    }
+
+    private static Optional<ReadingCounts> readings(Fields in) {
+        ReadingCounts usual = ReadingCounts.USUAL;
+        Span count = Span.from(1, 1_000);
+        int small = in.whole("small", count, usual.small());
+        int panel = in.whole("panel", count, Math.max(small, usual.panel()));
+        int large = in.whole("large", count, Math.max(panel, usual.large()));
+        BigDecimal largeFrom = in.number("largeFrom", Span.above(0, 1_000), usual.largeFrom());
+        in.done();
+        notBelow(in, "panel", BigDecimal.valueOf(panel), "small", BigDecimal.valueOf(small));
+        notBelow(in, "large", BigDecimal.valueOf(large), "panel", BigDecimal.valueOf(panel));
+        return in.report().whenSound(() -> new ReadingCounts(small, panel, large, largeFrom));
     }
 
     private static HouseRules rules(Fields in) {

@@ -95,7 +95,8 @@ class RemainingFilmTest {
                 usual.repaintAbove(),
                 usual.fillerAbove(),
                 new GaugeError(BigDecimal.valueOf(fixed), BigDecimal.ZERO),
-                usual.shares());
+                usual.shares(),
+                usual.readings());
     }
 
     /** CV-53, law: equal to the last bit. */

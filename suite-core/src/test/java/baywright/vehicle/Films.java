@@ -16,7 +16,13 @@ final class Films {
     static FilmLimits exact() {
         FilmLimits usual = FilmLimits.USUAL;
         return new FilmLimits(
-                usual.stopBelow(), usual.careBelow(), usual.repaintAbove(), usual.fillerAbove(), EXACT, usual.shares());
+                usual.stopBelow(),
+                usual.careBelow(),
+                usual.repaintAbove(),
+                usual.fillerAbove(),
+                EXACT,
+                usual.shares(),
+                usual.readings());
     }
 
     static Zone panel(String substrate) {
