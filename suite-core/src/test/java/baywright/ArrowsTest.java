@@ -38,6 +38,7 @@ class ArrowsTest {
         room("schedule", "quantity", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety");
         room("site", "quantity", "chance", "script", "vehicle", "library", "plan", "money", "safety", "workspace");
+        room("document", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "workspace", "site");
         room(
                 "cli",
                 "quantity",
@@ -50,6 +51,7 @@ class ArrowsTest {
                 "safety",
                 "workspace",
                 "site",
+                "document",
                 "editor");
     }
 

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,6 +29,9 @@ final class PlanQuoteCommand implements Callable<Integer> {
     @Option(names = "--trail-of", paramLabel = "WHAT", descriptionKey = "trail-of")
     private Optional<String> trailOf = Optional.empty();
 
+    @Mixin
+    private QuoteFiles files = new QuoteFiles();
+
     PlanQuoteCommand(Session session) {
         this.session = session;
     }
@@ -35,11 +39,13 @@ final class PlanQuoteCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = OpenedJob.at(session, job);
+        files.check(session, opened);
         WorkedJob worked = opened.site().work(opened.job());
         FindingPrinter findings = new FindingPrinter(
                 session, session.sentences(worked.setting(), worked.job().plan()));
         if (worked.offer() instanceof Quote quote) {
             show(opened, worked, quote, findings);
+            files.write(session, opened, worked, quote);
             return ExitStatus.FINE;
         }
         refuse(worked, (Refusal) worked.offer(), findings);

@@ -138,7 +138,7 @@ public final class EditText {
 
     private String title(Step step) {
         Stage stage = setting.library().stageById().get(step.stage());
-        return stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title());
+        return stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title(), locale);
     }
 
     private String usual(Step step, String input) {

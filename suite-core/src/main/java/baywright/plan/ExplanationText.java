@@ -37,7 +37,7 @@ public final class ExplanationText {
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
         for (Step step : plan.steps()) {
             Stage stage = setting.library().stageById().get(step.stage());
-            String title = stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title());
+            String title = stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title(), locale);
             steps.putIfAbsent(step.id(), title + " (" + step.id() + ")");
         }
     }

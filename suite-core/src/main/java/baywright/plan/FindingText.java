@@ -43,7 +43,7 @@ public final class FindingText {
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
         for (Step step : plan.steps()) {
             Stage stage = setting.library().stageById().get(step.stage());
-            String title = stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title());
+            String title = stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title(), locale);
             steps.putIfAbsent(step.id(), title + " (" + step.id() + ")");
         }
         zones = new ZoneNames(setting.shape(), locale);

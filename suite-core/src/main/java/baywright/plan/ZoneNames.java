@@ -42,7 +42,7 @@ public final class ZoneNames {
                 "baywright.plan.zones",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        shape.zones().forEach(zone -> titles.put(zone.id(), inSentence(zone.title())));
+        shape.zones().forEach(zone -> titles.put(zone.id(), inSentence(zone.title(), locale)));
     }
 
     /** Every zone by its own name; an id that the vehicle does not have stays as it is. */
@@ -117,9 +117,9 @@ public final class ZoneNames {
         return new MessageFormat(texts.getString(key), locale).format(with);
     }
 
-    /** A title within a sentence: a small first letter, unless it is an abbreviation. */
-    static String inSentence(String title) {
-        if (title.length() < 2 || Character.isUpperCase(title.charAt(1))) {
+    /** A title within a sentence: a small first letter, unless it is an abbreviation or the language is German. */
+    static String inSentence(String title, Locale locale) {
+        if (locale.getLanguage().equals("de") || title.length() < 2 || Character.isUpperCase(title.charAt(1))) {
             return title;
         }
         return Character.toLowerCase(title.charAt(0)) + title.substring(1);

@@ -1,7 +1,7 @@
 package baywright.safety;
 
 /** Drawings of the pictograms: a red diamond, and in it a plain figure of our own after the shapes of GHS, annex 1. */
-final class Glyphs {
+public final class Glyphs {
 
     private static final String FRAME =
             "<path d=\"M50 5 L95 50 L50 95 L5 50 Z\" fill=\"#ffffff\" stroke=\"#c8102e\" stroke-width=\"6\"/>";
@@ -17,7 +17,7 @@ final class Glyphs {
      *
      * @param size of its sides, in the unit of CSS pixels
      */
-    static String svg(Pictogram pictogram, int size) {
+    public static String svg(Pictogram pictogram, int size) {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + size + "\" height=\"" + size
                 + "\" viewBox=\"0 0 100 100\" role=\"img\" aria-label=\"" + pictogram.title() + "\"><title>"
                 + pictogram.title() + "</title>" + FRAME + "<g fill=\"#000000\" stroke=\"none\">" + figure(pictogram)

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
@@ -51,6 +52,30 @@ public record Numbers(Locale locale) {
         return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
                 .withLocale(locale)
                 .format(day);
+    }
+
+    /** A day with its day of the week: {@code Friday, 25 December 2026}. */
+    public String weekday(LocalDate day) {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL)
+                .withLocale(locale)
+                .format(day);
+    }
+
+    /** A day and time: {@code 25 December 2026, 08:00}. */
+    public String moment(LocalDateTime at) {
+        return day(at.toLocalDate()) + ", "
+                + DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT)
+                        .withLocale(locale)
+                        .format(at);
+    }
+
+    /** Money with its currency's sign, as on paper: {@code £1,030.53}. */
+    public String currency(Money money) {
+        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+        format.setCurrency(money.getCurrencyUnit().toCurrency());
+        format.setMinimumFractionDigits(money.getCurrencyUnit().getDecimalPlaces());
+        format.setMaximumFractionDigits(money.getCurrencyUnit().getDecimalPlaces());
+        return format.format(money.getAmount());
     }
 
     /** Minutes to the nearest whole one: {@code 38 min}, {@code 11 h 14 min}. */

@@ -61,6 +61,11 @@ public record Shop(
         return locale(language, currency());
     }
 
+    /** How a document in another language writes dates and numbers. */
+    public Locale localeOf(String other) {
+        return locale(other, currency());
+    }
+
     /**
      * A language without a country is read as that of the country whose money the shop takes: the first two letters of
      * an ISO 4217 code are those of the country (ISO 3166-1). The euro has no country; its region is Europe, 150 of UN M49.

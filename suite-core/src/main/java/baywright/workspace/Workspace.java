@@ -277,6 +277,27 @@ public final class Workspace {
         return jobs.stream().filter(j -> j.folder().equals(folder)).findFirst();
     }
 
+    /**
+     * The library's words in another language, out of {@code stages/words-LANGUAGE.json}; a language without such a file has
+     * none.
+     *
+     * @param language two or three letters, such as {@code de}
+     * @throws WorkspaceException when the file is there and cannot be used
+     */
+    public Words words(String language) {
+        Path file = root.resolve(STAGES).resolve("words-" + language + ".json");
+        if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return Words.NONE;
+        }
+        List<FileProblem> found = new ArrayList<>();
+        return read(root, file, found, WordsJson::read)
+                .orElseThrow(() -> new WorkspaceException(found.stream()
+                        .filter(FileProblem::isError)
+                        .map(FileProblem::toString)
+                        .findFirst()
+                        .orElseThrow()));
+    }
+
     /** What is wrong with shop, price list and shapes; each job has its own problems. */
     public List<FileProblem> ownProblems() {
         return problems;
