@@ -5,8 +5,6 @@ import baywright.safety.HazardSheet;
 import baywright.safety.PersonDay;
 import baywright.safety.Remedy;
 import baywright.safety.SafetyReport;
-import baywright.safety.SheetHtml;
-import baywright.safety.SheetPdf;
 import baywright.site.JudgedJob;
 import baywright.site.Numbers;
 import baywright.site.Site;
@@ -14,11 +12,9 @@ import baywright.workspace.Job;
 import baywright.workspace.JobFile;
 import baywright.workspace.WorkspaceWriter;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -48,12 +44,24 @@ final class PlanSafetyCommand implements Callable<Integer> {
     @Option(names = "--apply", paramLabel = "N", descriptionKey = "apply-way")
     private Optional<Integer> apply = Optional.empty();
 
+    @Option(names = "--day", paramLabel = "DATE", descriptionKey = "safety-day")
+    private Optional<LocalDate> day = Optional.empty();
+
+    @Option(names = "--language", paramLabel = "CODE", descriptionKey = "safety-language")
+    private Optional<String> language = Optional.empty();
+
     PlanSafetyCommand(Session session) {
         this.session = session;
     }
 
     @Override
     public Integer call() {
+        if (day.isPresent()) {
+            if (apply.isPresent()) {
+                throw session.badInput("safety.day-apply");
+            }
+            return new SafetyDay(session, job, day.get(), new SafetySheet(session, html, pdf, language)).show();
+        }
         OpenedJob opened = OpenedJob.at(session, job);
         JudgedJob judged = opened.site().judge(opened.job());
         Optional<Remedy> chosen = apply.map(n -> chosen(judged.safety(), n));
@@ -62,9 +70,10 @@ final class PlanSafetyCommand implements Callable<Integer> {
         JudgedJob shown = chosen.map(remedy -> write(opened, remedy)).orElse(judged);
         FindingPrinter findings = new FindingPrinter(
                 session, session.sentences(shown.setting(), shown.job().plan()));
-        if (html.isPresent() || pdf.isPresent()) {
-            write(opened, shown);
-        }
+        new SafetySheet(session, html, pdf, language)
+                .write(
+                        opened.site(),
+                        locale -> HazardSheet.of(opened.site().shop().name(), SafetySheet.part(shown, locale), locale));
         if (session.json()) {
             ObjectNode answer = json(shown, findings);
             apply.ifPresent(n -> answer.put("applied", n));
@@ -172,29 +181,5 @@ final class PlanSafetyCommand implements Callable<Integer> {
 
     private static BigDecimal rounded(double value) {
         return BigDecimal.valueOf(value).setScale(2, java.math.RoundingMode.HALF_UP);
-    }
-
-    private void write(OpenedJob opened, JudgedJob worked) {
-        HazardSheet sheet = HazardSheet.of(
-                opened.site().shop().name(),
-                worked.job().title(),
-                worked.safe(),
-                worked.safety(),
-                Locale.forLanguageTag(opened.site().shop().language()));
-        String page = SheetHtml.of(
-                sheet, session.sentences(worked.setting(), worked.job().plan()));
-        html.ifPresent(file -> save(file, page.getBytes(StandardCharsets.UTF_8)));
-        pdf.ifPresent(file -> save(file, SheetPdf.of(page)));
-    }
-
-    private void save(Path file, byte[] content) {
-        try {
-            Files.write(file, content);
-        } catch (IOException e) {
-            throw session.badInput("safety.cannot-write", session.shown(file), e.toString());
-        }
-        if (!session.json()) {
-            session.say("safety.wrote", session.shown(file));
-        }
     }
 }

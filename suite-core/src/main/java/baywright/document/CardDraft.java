@@ -11,6 +11,7 @@ import baywright.library.Library;
 import baywright.library.Stage;
 import baywright.library.StageTerms;
 import baywright.plan.FilmSheet;
+import baywright.plan.FindingText;
 import baywright.plan.Step;
 import baywright.plan.StepWork;
 import baywright.plan.ZoneNames;
@@ -109,7 +110,11 @@ final class CardDraft {
     }
 
     private HazardSheet sheet() {
-        return HazardSheet.of(site.shop().name(), worked.job().title(), worked.safe(), worked.safety(), locale);
+        FindingText sentences = new FindingText(worked.setting(), worked.job().plan(), locale);
+        return HazardSheet.of(
+                site.shop().name(),
+                new HazardSheet.Part(worked.job().title(), worked.safe(), worked.safety(), sentences),
+                locale);
     }
 
     private StepCard card(int number, Step step, StepWork work, String bay) {

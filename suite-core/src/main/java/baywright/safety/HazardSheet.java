@@ -5,9 +5,11 @@ import baywright.library.Stage;
 import baywright.library.StageTerms;
 import baywright.plan.Bay;
 import baywright.plan.Finding;
+import baywright.plan.FindingText;
 import baywright.plan.StepWork;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,43 +17,72 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * What people who do a job must know of its dangers. It hands on what data sheets, scripts and the site's settings say; it
- * never says that anything complies with a law.
+ * What people who do a job, or the jobs of a day, must know of its dangers. It hands on what data sheets, scripts and the
+ * site's settings say; it never says that anything complies with a law.
  *
  * @param shop     name of the shop
- * @param job      title of the job
- * @param locale   language of the statements
+ * @param title    of the job, or the day
+ * @param locale   language of the sheet
+ * @param ofDay    whether it is about a day of the shop rather than about one job
  * @param bayDays  what happens in each bay on each day
  * @param products items that carry a hazard, with what to do after a mishap
- * @param apart    what must not meet on this job
- * @param days     what each pair of hands takes in
- * @param findings of the check
+ * @param apart    what must not meet
+ * @param exposed  what each pair of hands takes in
+ * @param told     what the check found
+ * @param risks    kinds of physical danger that there are
  * @param settings that the figures were judged by
  */
 public record HazardSheet(
         String shop,
-        String job,
+        String title,
         Locale locale,
+        boolean ofDay,
         List<BayDay> bayDays,
         List<Product> products,
-        List<String> apart,
-        List<PersonDay> days,
-        List<Finding> findings,
+        List<Apart> apart,
+        List<Exposed> exposed,
+        List<Told> told,
+        Set<String> risks,
         SafetySettings settings) {
 
-    /** Printed on every sheet. */
+    /** Printed on every sheet, here in English. */
     public static final String ADVICE = "Check the current safety data sheet; local law and licensed practice rule.";
 
     public HazardSheet {
         bayDays = List.copyOf(bayDays);
         products = List.copyOf(products);
         apart = List.copyOf(apart);
-        days = List.copyOf(days);
-        findings = List.copyOf(findings);
+        exposed = List.copyOf(exposed);
+        told = List.copyOf(told);
+        risks = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(risks));
     }
+
+    /**
+     * A job with its check.
+     *
+     * @param title     words for people
+     * @param all       what was checked
+     * @param report    what was found
+     * @param sentences words its findings
+     */
+    public record Part(String title, SafetyCase all, SafetyReport report, FindingText sentences) {}
+
+    /** A finding in words; {@code job} is empty on the sheet of one job. */
+    public record Told(String job, Finding finding, String sentence) {}
+
+    /**
+     * What a pair of hands takes in on a day on which it takes in something; {@code job} is empty on the sheet of one job, and
+     * on that of a day for all of them if one person did them.
+     */
+    public record Exposed(String job, PersonDay day) {}
+
+    /** What a stage keeps from its things. */
+    public record Apart(String stage, String what, String why) {}
 
     /** Work in one bay on one day. */
     public record BayDay(LocalDate day, String bay, List<Task> tasks) {
@@ -63,6 +94,7 @@ public record HazardSheet(
     /**
      * One step.
      *
+     * @param job     title of its job; empty on the sheet of one job
      * @param step    its id
      * @param title   its stage
      * @param items   titles of its hazardous items
@@ -72,10 +104,11 @@ public record HazardSheet(
      * @param minutes hands-on minutes of one of them on this day
      */
     public record Task(
+            String job,
             String step,
             String title,
             List<String> items,
-            List<String> risks,
+            List<Risk> risks,
             List<String> wear,
             int people,
             long minutes) {
@@ -85,6 +118,9 @@ public record HazardSheet(
             wear = List.copyOf(wear);
         }
     }
+
+    /** A physical danger with its level in words, which may be empty. */
+    public record Risk(String kind, String level) {}
 
     /**
      * One hazardous item as it comes from its pack; thinning it is not taken to make it harmless.
@@ -115,61 +151,152 @@ public record HazardSheet(
         }
     }
 
-    /** The sheet of a job. */
-    public static HazardSheet of(String shop, String job, SafetyCase all, SafetyReport report, Locale locale) {
-        return new HazardSheet(
-                shop,
-                job,
-                locale,
-                bayDays(all),
-                products(all, Statements.in(locale)),
-                apart(all),
-                report.days(),
-                report.findings(),
-                all.settings());
+    /** The sheet of a job, all its days. */
+    public static HazardSheet of(String shop, Part part, Locale locale) {
+        return of(shop, part.title(), false, List.of(part), day -> true, locale);
     }
 
-    private static List<BayDay> bayDays(SafetyCase all) {
-        Hazards hazards = new Hazards(all);
-        Map<LocalDate, Map<String, List<Task>>> sorted = new LinkedHashMap<>();
-        Set<String> entered = new LinkedHashSet<>();
-        for (DayBook.Stint stint : DayBook.of(all)) {
-            String bay = all.setting().bays().stream()
-                    .filter(b -> b.id().equals(hazards.bay(stint.work())))
-                    .map(Bay::title)
-                    .findFirst()
-                    .orElse("");
-            if (entered.add(stint.day() + " " + stint.work().step())) {
-                sorted.computeIfAbsent(stint.day(), d -> new LinkedHashMap<>())
-                        .computeIfAbsent(bay, b -> new ArrayList<>())
-                        .add(task(all, hazards, stint));
-            }
+    /** The sheet of a day of the shop: what of its jobs falls on that day. */
+    public static HazardSheet ofDay(String shop, LocalDate day, List<Part> jobs, Locale locale) {
+        return of(shop, new SheetWords(locale).day(day), true, jobs, day::equals, locale);
+    }
+
+    /** Whether a job is worked on a day. */
+    public static boolean isWorked(SafetyCase all, LocalDate day) {
+        return DayBook.of(all).stream().anyMatch(s -> s.day().equals(day));
+    }
+
+    private static HazardSheet of(
+            String shop, String title, boolean ofDay, List<Part> parts, Predicate<LocalDate> days, Locale locale) {
+        Map<LocalDate, Map<String, List<Task>>> tasks = new TreeMap<>();
+        Map<String, Product> products = new LinkedHashMap<>();
+        Set<Apart> apart = new LinkedHashSet<>();
+        List<Exposed> exposed = new ArrayList<>();
+        List<Told> told = new ArrayList<>();
+        Set<String> risks = new LinkedHashSet<>();
+        for (Part part : parts) {
+            String job = ofDay ? part.title() : "";
+            List<DayBook.Stint> stints = DayBook.of(part.all()).stream()
+                    .filter(s -> days.test(s.day()))
+                    .toList();
+            List<StepWork> works =
+                    stints.stream().map(DayBook.Stint::work).distinct().toList();
+            tasks(part.all(), job, stints, tasks);
+            works.forEach(w -> products(part.all(), w, products, Statements.in(locale)));
+            works.forEach(w -> apart(part.all(), w, apart));
+            works.forEach(w -> risks.addAll(Hazards.risks(w)));
+            part.report().days().stream()
+                    .filter(d -> days.test(d.day()))
+                    .filter(d -> !d.vibration().isEmpty() || !d.noise().isEmpty())
+                    .forEach(d -> exposed.add(new Exposed(job, d)));
+            told.addAll(told(part, job, works, days));
+        }
+        if (parts.size() > 1) {
+            exposed.addAll(together(exposed));
         }
         List<BayDay> bayDays = new ArrayList<>();
-        sorted.forEach((day, bays) -> bays.forEach((bay, tasks) -> bayDays.add(new BayDay(day, bay, tasks))));
-        return bayDays;
+        tasks.forEach((day, bays) -> bays.forEach((bay, all) -> bayDays.add(new BayDay(day, bay, all))));
+        SafetySettings settings =
+                parts.isEmpty() ? SafetySettings.USUAL : parts.get(0).all().settings();
+        return new HazardSheet(
+                shop,
+                title,
+                locale,
+                ofDay,
+                bayDays,
+                List.copyOf(products.values()),
+                List.copyOf(apart),
+                exposed,
+                told,
+                risks,
+                settings);
     }
 
-    private static Task task(SafetyCase all, Hazards hazards, DayBook.Stint stint) {
-        StepWork work = stint.work();
-        Stage stage = all.setting().library().stageById().get(work.stage());
+    /** The gravest first, as one reads them before the work. */
+    private static List<Told> told(Part part, String job, List<StepWork> works, Predicate<LocalDate> days) {
+        Set<String> steps = new LinkedHashSet<>();
+        works.forEach(w -> steps.add(w.step()));
+        return part.report().findings().stream()
+                .filter(f -> f.step().isEmpty() || steps.contains(f.step().get()))
+                .filter(f -> dayOf(f).map(days::test).orElse(true))
+                .sorted(Comparator.comparing(Finding::severity))
+                .map(f -> new Told(job, f, part.sentences().of(f)))
+                .toList();
+    }
+
+    private static Optional<LocalDate> dayOf(Finding finding) {
+        if (finding.reason() instanceof SafetyReason.Dose dose) {
+            return Optional.of(dose.day());
+        } else if (finding.reason() instanceof SafetyReason.OutOfBounds bounds) {
+            return Optional.of(bounds.day());
+        } else if (finding.reason() instanceof SafetyReason.Damp damp) {
+            return Optional.of(damp.day());
+        } else if (finding.reason() instanceof SafetyReason.Vapour vapour) {
+            return Optional.of(vapour.day());
+        }
+        return Optional.empty();
+    }
+
+    /** What one person would take in who did the first hands' part of every job. */
+    private static List<Exposed> together(List<Exposed> each) {
+        Map<LocalDate, List<PersonDay>> byDay = new TreeMap<>();
+        each.stream()
+                .map(Exposed::day)
+                .filter(d -> d.hand() == 1)
+                .forEach(d ->
+                        byDay.computeIfAbsent(d.day(), x -> new ArrayList<>()).add(d));
+        List<Exposed> all = new ArrayList<>();
+        byDay.forEach((day, of) -> all.add(new Exposed(
+                "",
+                new PersonDay(
+                        day,
+                        1,
+                        of.stream().flatMap(d -> d.vibration().stream()).toList(),
+                        of.stream().flatMap(d -> d.noise().stream()).toList()))));
+        return all;
+    }
+
+    private static void tasks(
+            SafetyCase all, String job, List<DayBook.Stint> stints, Map<LocalDate, Map<String, List<Task>>> sorted) {
+        Hazards hazards = new Hazards(all);
+        Map<String, Double> shares = new LinkedHashMap<>();
+        stints.forEach(s -> shares.merge(s.day() + " " + s.work().step(), s.share(), Double::sum));
+        Set<String> entered = new LinkedHashSet<>();
+        for (DayBook.Stint stint : stints) {
+            String key = stint.day() + " " + stint.work().step();
+            if (entered.add(key)) {
+                String bay = hazards.place(stint.work()).map(Bay::title).orElse("");
+                sorted.computeIfAbsent(stint.day(), d -> new LinkedHashMap<>())
+                        .computeIfAbsent(bay, b -> new ArrayList<>())
+                        .add(task(all, hazards, job, stint.work(), shares.get(key)));
+            }
+        }
+    }
+
+    private static Task task(SafetyCase all, Hazards hazards, String job, StepWork work, double share) {
         List<Item> items =
                 hazards.items(work).stream().filter(i -> !i.hazards().isEmpty()).toList();
-        List<String> risks = Hazards.risks(work).stream()
-                .map(kind -> kind + level(hazards, work, kind))
+        List<Risk> risks = Hazards.risks(work).stream()
+                .map(kind -> new Risk(kind, level(hazards, work, kind)))
                 .toList();
         List<String> wear = Stream.concat(
                         Hazards.wear(work).stream(), items.stream().flatMap(i -> i.protection().stream()))
                 .distinct()
                 .toList();
         return new Task(
+                job,
                 work.step(),
-                stage == null ? work.stage() : stage.title(),
+                title(all, work),
                 items.stream().map(Item::title).toList(),
                 risks,
                 wear,
                 Exposures.hands(all, work),
-                Math.round(Exposures.handsOnMinutes(all, work) * stint.share()));
+                Math.round(Exposures.handsOnMinutes(all, work) * share));
+    }
+
+    private static String title(SafetyCase all, StepWork work) {
+        Stage stage = all.setting().library().stageById().get(work.stage());
+        return stage == null ? work.stage() : stage.title();
     }
 
     private static String level(Hazards hazards, StepWork work, String kind) {
@@ -178,27 +305,22 @@ public record HazardSheet(
                 var level = hazards.level(work, agent);
                 if (level.isPresent()) {
                     String unit = agent == Agent.VIBRATION ? " m/s²" : " dB(A)";
-                    return " "
-                            + DoseRule.rounded(level.getAsDouble(), 1)
+                    return DoseRule.rounded(level.getAsDouble(), 1)
                                     .stripTrailingZeros()
-                                    .toPlainString() + unit;
+                                    .toPlainString()
+                            + unit;
                 }
             }
         }
         return "";
     }
 
-    private static List<Product> products(SafetyCase all, Statements texts) {
-        Hazards hazards = new Hazards(all);
-        Map<String, Product> products = new LinkedHashMap<>();
-        for (StepWork work : all.work().steps()) {
-            for (Item item : hazards.items(work)) {
-                if (!item.hazards().isEmpty()) {
-                    products.computeIfAbsent(item.id(), id -> product(item, thinned(all, id), texts));
-                }
+    private static void products(SafetyCase all, StepWork work, Map<String, Product> products, Statements texts) {
+        for (Item item : new Hazards(all).items(work)) {
+            if (!item.hazards().isEmpty()) {
+                products.computeIfAbsent(item.id(), id -> product(item, thinned(all, id), texts));
             }
         }
-        return List.copyOf(products.values());
     }
 
     private static String thinned(SafetyCase all, String item) {
@@ -228,23 +350,17 @@ public record HazardSheet(
 
     private static List<String> texts(List<String> codes, Statements texts) {
         return codes.stream()
-                .map(c -> texts.text(c))
+                .map(texts::printed)
                 .flatMap(Optional::stream)
                 .distinct()
                 .toList();
     }
 
-    private static List<String> apart(SafetyCase all) {
-        Set<String> apart = new LinkedHashSet<>();
-        for (StepWork work : all.work().steps()) {
-            Stage stage = all.setting().library().stageById().get(work.stage());
-            for (StageTerms terms : Hazards.terms(work)) {
-                for (StageTerms.Apart one : terms.hazards().keepApart()) {
-                    String why = one.why().isEmpty() ? "" : ": " + one.why();
-                    apart.add((stage == null ? work.stage() : stage.title()) + ", keep from " + one.what() + why);
-                }
+    private static void apart(SafetyCase all, StepWork work, Set<Apart> apart) {
+        for (StageTerms terms : Hazards.terms(work)) {
+            for (StageTerms.Apart one : terms.hazards().keepApart()) {
+                apart.add(new Apart(title(all, work), one.what(), one.why()));
             }
         }
-        return List.copyOf(apart);
     }
 }

@@ -1,209 +1,293 @@
 package baywright.safety;
 
-import baywright.plan.Finding;
-import baywright.plan.FindingText;
 import baywright.plan.Severity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Writes a hazard sheet as a page of XHTML that needs nothing beside it. */
 public final class SheetHtml {
 
     private static final String STYLE = """
-            @page { size: A4; margin: 14mm 14mm 16mm 14mm;
-              @bottom-left { content: "Check the current safety data sheet; local law and licensed practice rule."; font: 8pt sans-serif; color: #333 }
-              @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt sans-serif; color: #333 } }
-            body { font: 10pt/1.35 Helvetica, Arial, sans-serif; color: #111; max-width: 190mm; margin: 0 auto }
-            h1 { font-size: 17pt; margin: 0 0 1mm } h2 { font-size: 12.5pt; margin: 6mm 0 2mm; border-bottom: 0.5pt solid #111; page-break-after: avoid }
+            body { font: 9.5pt/1.35 Roboto, Helvetica, Arial, sans-serif; color: #111; max-width: 190mm; margin: 0 auto }
+            h1 { font-size: 17pt; margin: 0 0 1mm }
+            h2 { font-size: 12.5pt; margin: 6mm 0 2mm; border-bottom: 0.5pt solid #111; page-break-after: avoid }
             h3 { font-size: 11pt; margin: 4mm 0 1mm; page-break-after: avoid }
-            table { border-collapse: collapse; width: 100%; -fs-table-paginate: paginate } thead { display: table-header-group }
-            th, td { text-align: left; vertical-align: top; padding: 1mm 2mm; border-bottom: 0.4pt solid #999 } th { background: #eee }
-            tr { page-break-inside: avoid } td.n, th.n { text-align: right; white-space: nowrap }
+            table { border-collapse: collapse; width: 100%; table-layout: fixed; -fs-table-paginate: paginate }
+            thead { display: table-header-group }
+            th, td { text-align: left; vertical-align: top; padding: 1mm 1.5mm; border-bottom: 0.4pt solid #999; word-wrap: break-word }
+            th { background: #eee } tr { page-break-inside: avoid; page-break-after: auto }
+            td.n, th.n { text-align: right }
+            .keep { page-break-inside: avoid }
             .product { page-break-inside: avoid; border: 0.5pt solid #777; padding: 2mm 3mm; margin: 0 0 3mm }
-            .product td { border: 0; padding: 0 3mm 0 0 } .signs { width: 46mm } .signs svg { margin-right: 1mm }
+            .product td { border: 0; padding: 0 3mm 0 0 } .signs { width: 33mm } .signs svg { margin: 0 1mm 1mm 0 }
             .word { font-weight: bold; font-size: 11pt } ul { margin: 0.5mm 0 1mm; padding-left: 5mm } p { margin: 1mm 0 }
-            .stop { font-weight: bold } .small { font-size: 8.5pt; color: #333 } .lead { border: 1pt solid #111; padding: 2mm 3mm; margin: 3mm 0 }
+            .stop { font-weight: bold } .small { font-size: 8pt; color: #333 }
+            .lead { border: 1pt solid #111; padding: 2mm 3mm; margin: 3mm 0 }
             """;
 
-    private static final int SIGN = 52;
+    private static final int SIGN = 50;
     private static final int MINUTES = 60;
+    private static final int ROWS_KEPT = 8;
 
     private final HazardSheet sheet;
-    private final FindingText sentences;
+    private final SheetWords words;
     private final StringBuilder page = new StringBuilder();
 
-    private SheetHtml(HazardSheet sheet, FindingText sentences) {
+    private SheetHtml(HazardSheet sheet) {
         this.sheet = sheet;
-        this.sentences = sentences;
+        words = new SheetWords(sheet.locale());
     }
 
     /** The page. */
-    public static String of(HazardSheet sheet, FindingText sentences) {
-        SheetHtml html = new SheetHtml(sheet, sentences);
+    public static String of(HazardSheet sheet) {
+        SheetHtml html = new SheetHtml(sheet);
         html.write();
         return html.page.toString();
     }
 
     private void write() {
-        add(
-                "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><meta charset=\"UTF-8\"/><title>");
-        add(text("Hazard sheet: " + sheet.job()) + "</title><style>" + STYLE + "</style></head><body>");
-        add("<h1>Hazard sheet</h1><p>" + text(sheet.job()) + " · " + text(sheet.shop()) + "</p>");
-        add("<p class=\"lead\">" + HazardSheet.ADVICE
-                + " This sheet gathers what the shop has written down; it is no risk assessment and no proof that anything is"
-                + " lawful.</p>");
+        String title = words.say(sheet.ofDay() ? "title.day" : "title");
+        add("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\""
+                + text(sheet.locale().toLanguageTag()) + "\"><head><meta charset=\"UTF-8\"/><title>");
+        add(text(title + ": " + sheet.title()) + "</title><style>" + paper() + STYLE + "</style></head><body>");
+        add("<h1>" + text(title) + "</h1><p>" + text(words.say("for", sheet.title(), sheet.shop())) + "</p>");
+        add("<p class=\"lead\"><b>" + text(words.say("advice")) + "</b> " + text(words.say("lead")) + "</p>");
         findings();
         exposures();
         tasks();
         products();
         apart();
         controls();
-        add("<p class=\"small\">" + text(Statements.LICENCE)
-                + ". Places to fill in were left out or filled in. Pictograms are drawn after the open shapes of the UN system;"
-                + " the product's own label goes first.</p></body></html>\n");
+        add("<p class=\"small\">" + text(Statements.LICENCE) + ". " + text(words.say("drawn"))
+                + "</p></body></html>\n");
+    }
+
+    private String paper() {
+        return "@page { size: A4; margin: 14mm 14mm 17mm 14mm; @bottom-left { content: \""
+                + words.say("advice").replace("\\", "").replace("\"", "'")
+                + "\"; width: 75%; font: 8pt Roboto, sans-serif; color: #333 } @bottom-right { content: "
+                + words.plain("page")
+                + "; font: 8pt Roboto, sans-serif; color: #333; text-align: right } }\n";
+    }
+
+    private void heading(String key) {
+        add("<h2>" + text(words.say(key)) + "</h2>");
+    }
+
+    /** A table's beginning: keys of its columns with their widths in percent, {@code >} before the key: to the right. */
+    private void table(String... columns) {
+        StringBuilder widths = new StringBuilder();
+        StringBuilder heads = new StringBuilder();
+        for (String column : columns) {
+            String[] parts = column.split(" ", -1);
+            boolean right = parts[0].startsWith(">");
+            widths.append("<col style=\"width: ").append(parts[1]).append("%\"/>");
+            heads.append(right ? "<th class=\"n\">" : "<th>")
+                    .append(text(words.say(right ? parts[0].substring(1) : parts[0])))
+                    .append("</th>");
+        }
+        add("<table><colgroup>" + widths + "</colgroup><thead><tr>" + heads + "</tr></thead><tbody>");
     }
 
     private void findings() {
-        add("<h2>What to mind on this job</h2>");
-        if (sheet.findings().isEmpty()) {
-            add("<p>The check found nothing beyond what follows.</p>");
+        heading("findings");
+        if (sheet.told().isEmpty()) {
+            add("<p>" + text(words.say("findings.none")) + "</p>");
             return;
         }
-        add("<table><thead><tr><th>Grade</th><th>Finding</th></tr></thead><tbody>");
-        for (Finding finding : sheet.findings()) {
-            String grade = finding.severity().name().toLowerCase(Locale.ROOT);
-            String mark = finding.severity() == Severity.STOP ? " class=\"stop\"" : "";
-            add("<tr><td" + mark + ">" + grade + "</td><td>" + text(sentences.of(finding)) + "</td></tr>");
+        if (sheet.ofDay()) {
+            table("grade 9", "job 23", "finding 68");
+        } else {
+            table("grade 9", "finding 91");
+        }
+        for (HazardSheet.Told one : sheet.told()) {
+            Severity severity = one.finding().severity();
+            String mark = severity == Severity.STOP ? " class=\"stop\"" : "";
+            String job = sheet.ofDay() ? "<td>" + text(one.job()) + "</td>" : "";
+            add("<tr><td" + mark + ">" + text(words.say(severity.name().toLowerCase(Locale.ROOT))) + "</td>" + job
+                    + "<td>" + text(capital(one.sentence())) + "</td></tr>");
         }
         add("</tbody></table>");
     }
 
     private void exposures() {
-        add("<h2>Who takes in what</h2>");
-        add(
-                "<table><thead><tr><th>Day</th><th>Person</th><th class=\"n\">Vibration A(8)</th><th class=\"n\">Points</th>"
-                        + "<th class=\"n\">Noise LEX,8h</th><th class=\"n\">Under protector</th></tr></thead><tbody>");
-        for (PersonDay day : sheet.days()) {
+        if (sheet.exposed().isEmpty()) {
+            return;
+        }
+        heading("exposures");
+        if (sheet.ofDay()) {
+            table("job 27", "person 15", ">vibration 16", ">points 9", ">noise 16", ">worn 17");
+        } else {
+            table("day 20", "person 15", ">vibration 17", ">points 12", ">noise 18", ">worn 18");
+        }
+        for (HazardSheet.Exposed one : sheet.exposed()) {
+            PersonDay day = one.day();
             boolean noise = !day.noise().isEmpty();
-            add("<tr><td>" + day.day() + "</td><td>hand " + day.hand() + "</td>" + number(day.dailyVibration(), "m/s²")
-                    + number(day.vibrationPoints(), "")
-                    + (noise
-                            ? number(day.dailyNoise(), "dB(A)") + number(day.protectedNoise(), "dB(A)")
-                            : "<td class=\"n\">-</td><td class=\"n\">-</td>")
-                    + "</tr>");
+            boolean vibration = !day.vibration().isEmpty();
+            boolean all = sheet.ofDay() && one.job().isEmpty();
+            String first = sheet.ofDay() ? one.job() : words.date(day.day());
+            add("<tr><td>" + text(all ? words.say("one-person") : first) + "</td><td>"
+                    + text(all ? "" : words.say("hand", day.hand())) + "</td>"
+                    + number(vibration, day.dailyVibration(), 1, " m/s²")
+                    + number(vibration, day.vibrationPoints(), 0, "")
+                    + number(noise, day.dailyNoise(), 1, " dB(A)")
+                    + number(noise, day.protectedNoise(), 1, " dB(A)") + "</tr>");
         }
         add("</tbody></table>");
         SafetySettings settings = sheet.settings();
-        add("<p class=\"small\">Reckoned from the order of the steps, "
-                + settings.day().minutes() / MINUTES
-                + " h a day, with the "
-                + settings.day().reckoning().name().toLowerCase(Locale.ROOT) + " time and "
-                + Math.round(100 * settings.vibration().triggerShare())
-                + " % of it at the trigger. Vibration: action value "
-                + plain(settings.vibration().action())
-                + ", limit " + plain(settings.vibration().limit()) + " m/s². Noise: "
-                + plain(settings.noise().lower())
-                + " offered, " + plain(settings.noise().upper()) + " worn, "
-                + plain(settings.noise().limit())
-                + " dB(A) limit under a protector that takes off "
-                + plain(settings.noise().protector())
-                + " dB. Figures of machines are from test benches and often too low; measure in use.</p>");
+        add("<p class=\"small\">"
+                + text(words.say(
+                        "reckoned",
+                        words.figure(settings.day().minutes() / (double) MINUTES),
+                        words.say(settings.day().reckoning().name().toLowerCase(Locale.ROOT)),
+                        words.figure(100 * settings.vibration().triggerShare()),
+                        words.figure(settings.vibration().action()),
+                        words.figure(settings.vibration().limit()),
+                        words.figure(settings.noise().lower()),
+                        words.figure(settings.noise().upper()),
+                        words.figure(settings.noise().limit()),
+                        words.figure(settings.noise().protector())))
+                + "</p>");
     }
 
     private void tasks() {
-        add("<h2>Tasks by day and bay</h2>");
+        heading("tasks");
+        if (sheet.bayDays().isEmpty()) {
+            add("<p>" + text(words.say("tasks.none")) + "</p>");
+        }
         for (HazardSheet.BayDay one : sheet.bayDays()) {
-            add("<h3>" + one.day() + (one.bay().isEmpty() ? "" : ", " + text(one.bay())) + "</h3>");
-            add(
-                    "<table><thead><tr><th>Task</th><th>Products</th><th>Dangers</th><th>Wear</th><th class=\"n\">People</th>"
-                            + "<th class=\"n\">Minutes</th></tr></thead><tbody>");
+            // a short table stays in one piece with its heading
+            add(one.tasks().size() <= ROWS_KEPT ? "<div class=\"keep\">" : "<div>");
+            add("<h3>" + text(words.day(one.day()) + ", " + (one.bay().isEmpty() ? words.say("any-bay") : one.bay()))
+                    + "</h3>");
+            table("task 23", "products 19", "dangers 17", "wear 19", ">people 11", ">minutes 11");
             for (HazardSheet.Task task : one.tasks()) {
-                add("<tr><td>" + text(task.title()) + " (" + text(task.step()) + ")</td><td>" + joined(task.items())
-                        + "</td><td>" + joined(task.risks()) + "</td><td>" + joined(task.wear())
+                String job = task.job().isEmpty() ? "" : "<br/><span class=\"small\">" + text(task.job()) + "</span>";
+                List<String> risks = task.risks().stream()
+                        .map(r -> (words.sayOr("risk." + r.kind(), r.kind()) + " " + r.level()).strip())
+                        .toList();
+                add("<tr><td>" + text(task.title()) + " (" + text(task.step()) + ")" + job + "</td><td>"
+                        + joined(task.items()) + "</td><td>" + joined(risks) + "</td><td>" + joined(task.wear())
                         + "</td><td class=\"n\">" + task.people() + "</td><td class=\"n\">" + task.minutes()
                         + "</td></tr>");
             }
-            add("</tbody></table>");
+            add("</tbody></table></div>");
         }
     }
 
     private void products() {
-        add("<h2>Products</h2>");
+        if (sheet.products().isEmpty()) {
+            return;
+        }
+        boolean first = true;
         for (HazardSheet.Product product : sheet.products()) {
-            Label label = product.label();
-            add("<div class=\"product\"><table><tr><td class=\"signs\">");
-            label.pictograms().forEach(p -> add(Glyphs.svg(p, SIGN)));
-            add("</td><td><p><b>" + text(product.title()) + "</b>");
-            if (label.signal() != Signal.NONE) {
-                String word = label.signal() == Signal.DANGER ? "Danger" : "Warning";
-                add(" · <span class=\"word\">" + word + "</span>");
+            if (first) {
+                // the heading belongs to the first product and does not stand alone at the foot of a page
+                add("<div class=\"keep\">");
+                heading("items");
             }
-            String signs = label.pictograms().stream()
-                    .map(p -> p.name() + " " + p.title() + (label.optional().contains(p) ? " (optional)" : ""))
-                    .collect(Collectors.joining(", "));
-            add((signs.isEmpty() ? "" : " · <span class=\"small\">" + signs + "</span>") + "</p>");
-            list("", product.statements());
-            if (!product.thinned().isEmpty()) {
-                add("<p>Used thinned " + text(product.thinned())
-                        + "; the statements are those of what comes from the pack, and hold while it is poured.</p>");
-            }
-            list("Wear: ", List.of(joined(product.protection())));
-            list("First aid", product.firstAid());
-            list("Fire and spill", product.spill());
-            add((product.note().isEmpty() ? "" : "<p>" + text(product.note()) + "</p>"));
-            add("<p class=\"small\">Safety data sheet: reference ____________________ issued ______________</p>");
-            add("</td></tr></table></div>");
+            product(product);
+            add(first ? "</div>" : "");
+            first = false;
         }
     }
 
-    /** A heading with its lines; one line stands beside the heading when that ends in a blank. */
-    private void list(String heading, List<String> lines) {
-        List<String> said =
-                lines.stream().filter(l -> !l.isBlank() && !l.equals("-")).toList();
-        if (said.isEmpty()) {
-            return;
+    private void product(HazardSheet.Product product) {
+        Label label = product.label();
+        add("<div class=\"product\"><table><colgroup><col style=\"width: 19%\"/><col style=\"width: 81%\"/></colgroup>"
+                + "<tr><td class=\"signs\">");
+        label.pictograms().forEach(p -> add(Glyphs.svg(p, SIGN)));
+        add("</td><td><p><b>" + text(product.title()) + "</b>");
+        if (label.signal() != Signal.NONE) {
+            String word = words.say(label.signal() == Signal.DANGER ? "danger" : "warning");
+            add(" · <span class=\"word\">" + text(word) + "</span>");
         }
-        if (heading.endsWith(" ")) {
-            add("<p><b>" + heading.strip() + "</b> " + said.get(0) + "</p>");
-            return;
+        String signs = label.pictograms().stream()
+                .map(p -> p.name() + " " + words.say(p.name())
+                        + (label.optional().contains(p) ? " (" + words.say("optional") + ")" : ""))
+                .collect(Collectors.joining(", "));
+        add((signs.isEmpty() ? "" : " · <span class=\"small\">" + text(signs) + "</span>") + "</p>");
+        list(product.statements());
+        if (!product.thinned().isEmpty()) {
+            add("<p>" + text(words.say("thinned", product.thinned())) + "</p>");
         }
-        add(heading.isEmpty() ? "" : "<p><b>" + heading + "</b></p>");
-        add("<ul>");
-        said.forEach(line -> add("<li>" + text(line) + "</li>"));
-        add("</ul>");
+        if (!product.protection().isEmpty()) {
+            add("<p><b>" + text(words.say("wear.item")) + "</b> " + joined(product.protection()) + "</p>");
+        }
+        list("first-aid", product.firstAid());
+        list("spill", product.spill());
+        add(product.note().isEmpty() ? "" : "<p>" + text(capital(product.note())) + "</p>");
+        add("<p class=\"small\">" + text(words.say("data-sheet")) + "</p></td></tr></table></div>");
     }
 
-    private void apart() {
-        if (!sheet.apart().isEmpty()) {
-            add("<h2>Keep apart</h2><ul>");
-            sheet.apart().forEach(a -> add("<li>" + text(a) + "</li>"));
+    private void list(String key, List<String> lines) {
+        if (!lines.isEmpty()) {
+            add("<p><b>" + text(words.say(key)) + "</b></p>");
+            list(lines);
+        }
+    }
+
+    private void list(List<String> lines) {
+        if (!lines.isEmpty()) {
+            add("<ul>");
+            lines.forEach(line -> add("<li>" + text(line) + "</li>"));
             add("</ul>");
         }
     }
 
+    private void apart() {
+        if (sheet.apart().isEmpty()) {
+            return;
+        }
+        add("<div class=\"keep\">");
+        heading("apart");
+        list(sheet.apart().stream()
+                .map(a -> a.why().isEmpty()
+                        ? words.say("apart.stage", a.stage(), a.what())
+                        : words.say("apart.because", a.stage(), a.what(), a.why()))
+                .toList());
+        add("</div>");
+    }
+
+    /** Those that the dangers and products of this sheet ask for. */
     private void controls() {
-        add("<h2>Controls</h2><ul>"
-                + "<li>Read the safety data sheet of the bottle in hand before the first use; it goes before this sheet.</li>"
-                + "<li>Air the bay while solvent is used and until it has gone; no flame, heater or charger near it.</li>"
-                + "<li>Rinse with plain water between products. Eyewash and running water within reach.</li>"
-                + "<li>Cords, lamps and machines off wet floors, behind a residual-current device.</li>"
-                + "<li>Take turns at the machine; stop when fingers tingle. Keep hands warm and dry.</li>"
-                + "<li>Spill: keep people away, air, take up with absorbent, keep out of drains, bag as hazardous waste.</li>"
-                + "<li>Solvent cloths into a closed metal bin; wash water only to the drain that is permitted for it.</li>"
-                + "</ul>");
+        List<String> keys = new ArrayList<>();
+        Set<String> risks = sheet.risks();
+        if (!sheet.products().isEmpty()) {
+            keys.addAll(List.of("data-sheet", "rinse", "spill"));
+        }
+        boolean burns = risks.contains("ignition")
+                || sheet.products().stream()
+                        .anyMatch(p -> p.label().pictograms().contains(Pictogram.GHS02));
+        if (burns) {
+            keys.add("flammable");
+        }
+        risks.stream().filter(r -> !r.equals("ignition")).forEach(keys::add);
+        List<String> lines = keys.stream()
+                .map(k -> words.sayOr("control." + k, ""))
+                .filter(l -> !l.isEmpty())
+                .toList();
+        if (!lines.isEmpty()) {
+            add("<div class=\"keep\">");
+            heading("controls");
+            list(lines);
+            add("</div>");
+        }
     }
 
     private static String joined(List<String> texts) {
-        return texts.isEmpty() ? "-" : text(String.join(", ", texts));
+        return texts.isEmpty() ? "–" : text(String.join(", ", texts));
     }
 
-    private static String number(double value, String unit) {
-        return "<td class=\"n\">" + DoseRule.rounded(value, 1) + (unit.isEmpty() ? "" : " " + unit) + "</td>";
+    private String number(boolean there, double value, int decimals, String unit) {
+        return "<td class=\"n\">" + (there ? text(words.figure(value, decimals) + unit) : "–") + "</td>";
     }
 
-    private static String plain(double value) {
-        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    private static String capital(String sentence) {
+        return sentence.isEmpty() ? "" : Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     private void add(String html) {

@@ -32,6 +32,16 @@ public final class Statements {
     private static final Pattern SPACE_BEFORE_STOP = Pattern.compile("\\s+([.,;])");
     private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
 
+    /** One of several alternatives that has no words, as in {@code doctor/…}. */
+    private static final Pattern LEFT_OPEN = Pattern.compile("\\s?/\\s?…/?");
+
+    private static final Map<String, String> AS_THE_DATA_SHEET_SAYS = Map.of(
+            "en", "what the safety data sheet names",
+            "de", "das im Sicherheitsdatenblatt genannte Mittel",
+            "fr", "ce que la fiche de données de sécurité indique",
+            "es", "lo que indica la ficha de datos de seguridad",
+            "nl", "wat het veiligheidsinformatieblad noemt");
+
     /** A sensitiser that nobody has named, which the sentence of EUH208 cannot do without. */
     private static final Map<String, String> SOME_SENSITISER = Map.of(
             "en", "a sensitising substance",
@@ -102,6 +112,18 @@ public final class Statements {
         String first = fill.isEmpty() ? usual : fill;
         return published(code)
                 .map(t -> tidy(PLACE_TO_FILL.matcher(t).replaceFirst(java.util.regex.Matcher.quoteReplacement(first))));
+    }
+
+    /**
+     * The text for a sheet of the shop, on which nobody fills in what the regulation leaves open: an alternative without
+     * words is left out, a single one points to the safety data sheet.
+     */
+    public Optional<String> printed(String code) {
+        return text(code)
+                .map(t -> tidy(LEFT_OPEN
+                        .matcher(t)
+                        .replaceAll(" ")
+                        .replace("…", " " + AS_THE_DATA_SHEET_SAYS.get(language) + " ")));
     }
 
     private static String tidy(String text) {

@@ -246,6 +246,47 @@ class PlanSafetyTest {
     }
 
     @Test
+    void aDayOfTheShopIsToldOverAllItsJobs() throws IOException {
+        plan(COMPOUND, "contact-wash", "compound");
+        Path page = folder.resolve("day.html");
+        Desk.Answer day = desk.answerTo(
+                "plan",
+                "safety",
+                "--day",
+                "2026-12-07",
+                "--language",
+                "de",
+                "--html",
+                page.toString(),
+                shop.toString());
+        assertThat(day.status()).as(day.err()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(day.out()).contains("Small saloon", "Hasty saloon", "one person for all of them", "437");
+        assertThat(Files.readString(page))
+                .contains("Gefahrenblatt des Tages", "Montag, 7. Dezember 2026", "Verursacht schwere Augenreizung.");
+        JsonNode json = json("plan", "safety", "--day", "2026-12-07");
+        assertThat(json.get("jobs")).extracting(JsonNode::asText).containsExactly("hasty-saloon", "small-saloon");
+        assertThat(json.get("tasks")).hasSize(4);
+        Desk.Answer free = answer("plan", "safety", "--day", "2026-12-09");
+        assertThat(free.status()).isEqualTo(ExitStatus.FINE);
+        assertThat(free.out()).isEqualTo("Nothing is planned on 2026-12-09\n");
+        assertThat(answer("plan", "safety", "--day", "2026-12-07", "--apply", "1")
+                        .status())
+                .isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(answer("plan", "safety", "--day", "monday").status()).isEqualTo(ExitStatus.BAD_INPUT);
+    }
+
+    @Test
+    void aSheetIsWrittenAsPageAndAsPdf() throws IOException {
+        Path page = folder.resolve("sheet.html");
+        Path pdf = folder.resolve("sheet.pdf");
+        Desk.Answer told = answer("plan", "safety", "--html", page.toString(), "--pdf", pdf.toString());
+        assertThat(told.status()).as(told.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(Files.readString(page))
+                .contains("H319 Causes serious eye irritation.", "IF IN EYES: Rinse cautiously", "CC BY 4.0");
+        assertThat(Files.size(pdf)).isGreaterThan(5000);
+    }
+
+    @Test
     void whatANamedPersonAnswersForStaysOnTheQuote() throws IOException {
         plan(JACK, "jack", "contact-wash");
         assertThat(json("plan", "quote").get("quoted").asBoolean()).isFalse();

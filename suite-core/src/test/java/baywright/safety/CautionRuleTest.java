@@ -74,8 +74,9 @@ class CautionRuleTest {
                 .extracting(text::of)
                 .anySatisfy(s -> assertThat(s)
                         .contains("Maren Thistlewick answers for " + caution.title() + " since 2026-12-07 08:00"));
-        assertThat(HazardSheet.of("Shop", "Job", after, report, Locale.UK).findings())
-                .extracting(Finding::code)
+        HazardSheet.Part part = new HazardSheet.Part("Job", after, report, text);
+        assertThat(HazardSheet.of("Shop", part, Locale.UK).told())
+                .extracting(t -> t.finding().code())
                 .contains(SafetyCodes.ACKNOWLEDGED);
     }
 

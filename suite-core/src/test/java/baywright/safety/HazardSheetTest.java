@@ -1,12 +1,15 @@
 package baywright.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import baywright.plan.FindingText;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -14,9 +17,9 @@ import org.xml.sax.InputSource;
 
 class HazardSheetTest {
 
-    private static HazardSheet sheet(Locale locale) {
-        SafetyCase all = all();
-        return HazardSheet.of("Millrace & Works <1>", "Estate", all, SafetyCheck.of(all), locale);
+    private static HazardSheet.Part part(String title, SafetyCase all, Locale locale) {
+        return new HazardSheet.Part(
+                title, all, SafetyCheck.of(all), new FindingText(all.setting(), all.plan(), locale));
     }
 
     private static SafetyCase all() {
@@ -28,8 +31,7 @@ class HazardSheetTest {
     }
 
     private static String page(Locale locale) {
-        SafetyCase all = all();
-        return SheetHtml.of(sheet(locale), new FindingText(all.setting(), all.plan(), locale));
+        return SheetHtml.of(HazardSheet.of("Millrace & Works <1>", part("Estate", all(), locale), locale));
     }
 
     private static Document read(String xml) throws Exception {
@@ -53,7 +55,58 @@ class HazardSheetTest {
     @Test
     void speaksTheShopsLanguage() throws Exception {
         assertThat(read(page(Locale.GERMANY)).getDocumentElement().getTextContent())
-                .contains("H302 Gesundheitsschädlich bei Verschlucken.");
+                .contains("H302 Gesundheitsschädlich bei Verschlucken.", "Gefahrenblatt", "Erste Hilfe", "Gefahr")
+                .contains("Montag, 7. Dezember 2026", "Vibration 5 m/s²", "Sicherheitsdatenblatt prüfen")
+                .doesNotContain("Hazard sheet", "First aid", "Who is exposed");
+        assertThat(read(page(Locale.FRENCH)).getDocumentElement().getTextContent())
+                .contains("H302 Nocif en cas d'ingestion.", "Attention");
+    }
+
+    /** Every key of the German words is one of the English, and none is missing. */
+    @Test
+    void bothLanguagesSayTheSame() {
+        ResourceBundle english = ResourceBundle.getBundle("baywright.safety.sheet", Locale.ROOT);
+        ResourceBundle german = ResourceBundle.getBundle("baywright.safety.sheet", Locale.GERMAN);
+        assertThat(german.getLocale()).isEqualTo(Locale.GERMAN);
+        for (String key : english.keySet()) {
+            boolean same = List.of("for", "vibration", "person", "risk.vibration", "risk.airbag")
+                    .contains(key);
+            if (!same) {
+                assertThat(german.getString(key)).as(key).isNotEqualTo(english.getString(key));
+            }
+        }
+        assertThat(german.keySet()).isEqualTo(english.keySet());
+    }
+
+    @Test
+    void aDayHasTheTasksOfAllItsJobsAndNoOthers() throws Exception {
+        SafetyCase two = new Cases()
+                .stage("today", "time { attended 60.min, 60.min, 60.min }", "hazards { risk 'vibration', 4.ms2 }")
+                .stage("tomorrow", "hazards { risk 'heat' }")
+                .step("today", "bonnet")
+                .step("tomorrow", Optional.of(Cases.MONDAY.plusDays(1)), "bonnet")
+                .build();
+        HazardSheet day = HazardSheet.ofDay(
+                "Shop", Cases.DAY, List.of(part("Estate", two, Locale.UK), part("Van", all(), Locale.UK)), Locale.UK);
+        assertThat(day.bayDays()).extracting(HazardSheet.BayDay::day).containsOnly(Cases.DAY);
+        assertThat(day.risks()).contains("vibration", "lifting").doesNotContain("heat");
+        double each = day.exposed().stream()
+                .filter(e -> !e.job().isEmpty())
+                .mapToDouble(e -> e.day().vibrationPoints())
+                .sum();
+        assertThat(day.exposed().get(day.exposed().size() - 1).day().vibrationPoints())
+                .isCloseTo(each, within(1e-6));
+        String said = read(SheetHtml.of(day)).getDocumentElement().getTextContent();
+        assertThat(said)
+                .contains(
+                        "Hazard sheet of the day",
+                        "Monday, 7 December 2026",
+                        "today (s1)",
+                        "Wheels off and cleaned (s1)")
+                .contains("one person for all jobs", "Take turns at the machine")
+                .doesNotContain("tomorrow (s2)", "hot parts");
+        assertThat(HazardSheet.isWorked(two, Cases.DAY.plusDays(1))).isTrue();
+        assertThat(HazardSheet.isWorked(two, Cases.DAY.plusDays(2))).isFalse();
     }
 
     @Test

@@ -155,4 +155,22 @@ class StatementsTest {
         assertThat(rows).extracting(UnTable.Row::signal).containsExactly("Danger", "Warning", "Warning");
         assertThat(rows).extracting(UnTable.Row::pictogram).containsExactly("GHS02", "GHS02", "");
     }
+
+    /** What the regulation leaves open is left out of a sheet, or points to the data sheet; in all five languages. */
+    @Test
+    void aSheetHasNoPlacesToFillIn() {
+        assertThat(ENGLISH.printed("P302+P352")).hasValue("IF ON SKIN: Wash with plenty of water.");
+        assertThat(ENGLISH.printed("P312")).hasValue("Call a POISON CENTRE/doctor if you feel unwell.");
+        assertThat(ENGLISH.printed("P370+P378"))
+                .hasValue("In case of fire: Use what the safety data sheet names to extinguish.");
+        assertThat(Statements.in(Locale.GERMAN).printed("P310"))
+                .hasValue("Sofort GIFTINFORMATIONSZENTRUM/Arzt anrufen.");
+        for (String language : Statements.LANGUAGES) {
+            Statements all = Statements.in(Locale.forLanguageTag(language));
+            assertThat(all.codes())
+                    .allSatisfy(c -> assertThat(all.printed(c).orElseThrow())
+                            .as(language + " " + c)
+                            .doesNotContain("…", "<", ">", "  ", "/.", " ."));
+        }
+    }
 }
