@@ -250,7 +250,7 @@ public final class Composer {
         if (prover.stops(plan).isEmpty()) {
             return plan;
         }
-        return new RepairSearch(prover, plan, Repair.Options.USUAL.within(MEND))
+        return new RepairSearch(prover, plan, Repair.Options.USUAL.within(MEND), false)
                 .run().repairs().stream()
                         .map(Repair::plan)
                         .filter(this::grants)

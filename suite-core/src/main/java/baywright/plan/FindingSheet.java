@@ -126,21 +126,14 @@ final class FindingSheet {
             Reason reason = new Reason.RuleFails(id, rule.id(), verdict.failure());
             return rows(speech.step(), Codes.RULE_FAILS, Severity.STOP, reason);
         }
-        String off = house.off().getOrDefault(rule.id(), "");
-        String note = off.isEmpty() ? house.softened().getOrDefault(rule.id(), "") : off;
-        Rule.Severity says = verdict.spoken().get().severity();
-        Rule.Severity mild = !off.isEmpty() ? Rule.Severity.NOTES : note.isEmpty() ? says : softer(says);
+        String note = house.reason(rule.id());
         Reason reason =
                 new Reason.RuleSpeaks(id, rule.id(), rule.title(), rule.reason(), verdict.read(), rule.place(), note);
-        return switch (mild) {
+        return switch (house.of(rule.id(), verdict.spoken().get().severity())) {
             case FORBIDS -> rows(speech.step(), Codes.RULE_FORBIDS, Severity.STOP, reason);
             case WARNS -> rows(speech.step(), Codes.RULE_WARNS, Severity.WARN, reason);
             case NOTES -> rows(speech.step(), Codes.RULE_NOTES, Severity.NOTE, reason);
         };
-    }
-
-    private static Rule.Severity softer(Rule.Severity severity) {
-        return severity == Rule.Severity.FORBIDS ? Rule.Severity.WARNS : Rule.Severity.NOTES;
     }
 
     /** All findings: those of the whole plan first, then by step, severity, code and first zone. */

@@ -1,5 +1,6 @@
 package baywright.plan;
 
+import baywright.library.Rule;
 import java.util.Map;
 
 /**
@@ -16,5 +17,21 @@ public record HouseRules(Map<String, String> softened, Map<String, String> off) 
     public HouseRules {
         softened = Map.copyOf(softened);
         off = Map.copyOf(off);
+    }
+
+    /** How gravely a rule speaks in this shop: only notes when it is off, a degree more mildly when it is softened. */
+    Rule.Severity of(String rule, Rule.Severity says) {
+        if (off.containsKey(rule)) {
+            return Rule.Severity.NOTES;
+        }
+        if (!softened.containsKey(rule)) {
+            return says;
+        }
+        return says == Rule.Severity.FORBIDS ? Rule.Severity.WARNS : Rule.Severity.NOTES;
+    }
+
+    /** The shop's reason for being off the rule's own word; empty when it is not. */
+    String reason(String rule) {
+        return off.getOrDefault(rule, softened.getOrDefault(rule, ""));
     }
 }

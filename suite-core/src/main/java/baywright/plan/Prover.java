@@ -3,6 +3,7 @@ package baywright.plan;
 import baywright.library.Family;
 import baywright.library.Library;
 import baywright.library.Rule;
+import baywright.plan.RuleCheck.Speech;
 import baywright.quantity.Quantity;
 import baywright.script.Nearest;
 import java.math.BigDecimal;
@@ -159,6 +160,21 @@ public final class Prover {
 
     private static List<String> ids(Plan plan) {
         return plan.steps().stream().map(Step::id).toList();
+    }
+
+    /** The rules that stop a plan whose steps are compiled, in the order of the steps: they forbid a step, or fail at it. */
+    List<Speech> forbidding(Plan plan, List<CompiledStep> steps) {
+        return walk(plan, steps, ids(plan), true).speeches().stream()
+                .filter(this::stops)
+                .toList();
+    }
+
+    private boolean stops(Speech speech) {
+        String rule = speech.entry().rule().id();
+        return speech.verdict()
+                .spoken()
+                .map(s -> setting.house().of(rule, s.severity()) == Rule.Severity.FORBIDS)
+                .orElse(true);
     }
 
     /** Walks a plan whose steps are compiled, without asking the rules, for those who look at many variants. */

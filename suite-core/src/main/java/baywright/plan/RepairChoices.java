@@ -1,5 +1,6 @@
 package baywright.plan;
 
+import baywright.library.Rule.Reach;
 import baywright.library.Stage;
 import baywright.plan.CompiledStep.Part;
 import baywright.plan.CompiledTerms.Change;
@@ -8,12 +9,14 @@ import baywright.plan.RepairChoice.Kind;
 import baywright.plan.RepairChoice.Use;
 import baywright.plan.RepairDemand.Cell;
 import baywright.plan.RepairEffects.Effect;
+import baywright.plan.RuleBook.Question;
 import baywright.script.Value;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +35,10 @@ import java.util.function.Predicate;
  * find it, only (a) and (b) are left, at any place. A refused state goes the same way with setter and clearer changed
  * over.
  *
- * <p>Kinds of edit that are not looked for: an insertion or a longer step only to let time pass; more than one input of
+ * <p>A rule forbids while the answers that decided it stay as they are; every edit of the plan that may change one of
+ * them is in its list: of the step itself, of steps and goods that it asks for, of what makes or ends a state.
+ *
+ * <p>Kinds of edit that are not looked for: a stage that takes film, inserted to please a rule; a later start for one; an insertion or a longer step only to let time pass; more than one input of
  * a step changed at once; measures as inputs; a step of other work moved only to end a wait. For waits and starts: steps
  * between the two, or whose own wait holds those up, are moved or dropped; the later one, or one that ends what the
  * earlier one made (and the later one ends), is done in between; or starts are changed.
@@ -112,6 +118,7 @@ final class RepairChoices {
                     drop(i);
                 }
                 case USE -> use();
+                case RULE -> ruled();
             }
         }
 
@@ -243,9 +250,10 @@ final class RepairChoices {
         }
 
         private void widenAndChange(Cell cell, Effect[] all, Effect wanted, List<Use> able) {
+            Set<String> ables = new HashSet<>();
+            able.forEach(use -> ables.add(use.stage()));
             for (int j = 0; j < n; j++) {
-                String stage = node.plan.steps().get(j).stage();
-                if (all[j] == wanted || able.stream().noneMatch(u -> u.stage().equals(stage))) {
+                if (all[j] == wanted || !ables.contains(node.plan.steps().get(j).stage())) {
                     continue;
                 }
                 if (effects.worksOn(node.steps.get(j), cell.row()) || !states.isZoneScope(cell.state())) {
@@ -417,6 +425,147 @@ final class RepairChoices {
         private LocalDateTime timeOf(long ticks, RoundingMode rounding) {
             long minutes = Ticks.minutes(ticks).setScale(0, rounding).longValue();
             return prover.setting().start().plusMinutes(minutes);
+        }
+
+        // ---- rules
+
+        /** What may change one of the answers that decided it; while they all stay, the rule forbids. */
+        private void ruled() {
+            demand.rule().orElseThrow().asked().forEach(this::answerOtherwise);
+            narrow(i, demand.rows());
+            drop(i);
+        }
+
+        private void answerOtherwise(Question question) {
+            switch (question.kind()) {
+                case FOUND, SURVEYED, SETTING -> {}
+                case HOLDS, SINCE_SET -> state(question.index(), question.reach());
+                case SINCE, COUNT, LAST, LAST_INPUT -> stages(question, 0, i);
+                case NEXT, LATER -> stages(question, i + 1, n);
+                case INPUT, USES -> inputs(i, c -> true);
+                case USED_SINCE -> {
+                    users(question.index());
+                    state(states.of(question.name()), question.reach());
+                }
+                case SINCE_USE -> users(question.index());
+                case NAMED -> named(question.name());
+            }
+        }
+
+        private void state(int state, Reach reach) {
+            for (int plain : states.parts(state)) {
+                if (!states.isCondition(plain)) {
+                    for (int row : rowsAsked(reach, plain)) {
+                        state(new Cell(plain, row));
+                    }
+                }
+            }
+            move(i, 0, n);
+            restart(i, Optional.empty());
+        }
+
+        private int[] rowsAsked(Reach reach, int state) {
+            int row = demand.row();
+            if (!states.isZoneScope(state)) {
+                return vehicle.whole();
+            }
+            if (row == vehicle.vehicle() || reach == Reach.ANYWHERE) {
+                return vehicle.real();
+            }
+            return reach == Reach.NEAR ? vehicle.near(row) : new int[] {row};
+        }
+
+        private void state(Cell cell) {
+            Effect[] all = effectsOn(cell);
+            insertSetters(cell, 0, i);
+            insertClearers(cell, 0, i);
+            for (int j = 0; j < n; j++) {
+                if (all[j] != Effect.NONE && j != i) {
+                    Effect now = all[j];
+                    move(j, 0, n);
+                    drop(j);
+                    narrow(j, one(cell.row()));
+                    inputs(j, c -> effects.of(c, cell.row(), cell.state()) != now);
+                }
+            }
+            widenAndChange(cell, all, Effect.SETS, stages.setters(cell.state()));
+            widenAndChange(cell, all, Effect.CLEARS, stages.clearers(cell.state()));
+        }
+
+        private void stages(Question question, int low, int high) {
+            Set<String> asked = prover.rules().stagesOf(question.index());
+            for (String stage : asked) {
+                BitSet rows = (BitSet) demand.rows().clone();
+                rows.and(stages.rowsOf(stage));
+                BitSet there = rows.isEmpty() ? stages.rowsOf(stage) : rows;
+                if (!there.isEmpty() && !abrades(stage)) {
+                    insert(new Use(stage, Map.of()), there, low, high);
+                }
+            }
+            for (int j = 0; j < n; j++) {
+                if (j != i && asked.contains(node.plan.steps().get(j).stage())) {
+                    other(j);
+                    widen(j);
+                }
+            }
+            move(i, 0, n);
+            restart(i, Optional.empty());
+        }
+
+        /** Paint is not spent to please a rule. */
+        private boolean abrades(String stage) {
+            Stage known = prover.setting().library().stageById().get(stage);
+            return !known.usualTerms().removals().isEmpty();
+        }
+
+        private void users(int what) {
+            for (int j = 0; j < n; j++) {
+                if (j != i && prover.rules().uses(node.steps.get(j), what)) {
+                    other(j);
+                }
+            }
+            move(i, 0, n);
+            restart(i, Optional.empty());
+        }
+
+        /** Another step that an answer depends on is moved, changed or left out. */
+        private void other(int j) {
+            move(j, 0, n);
+            drop(j);
+            narrow(j, demand.rows());
+            inputs(j, c -> true);
+        }
+
+        private void widen(int j) {
+            Step step = node.plan.steps().get(j);
+            BitSet more = (BitSet) demand.rows().clone();
+            more.and(stages.rowsOf(step.stage()));
+            more.andNot(rowsOf(j));
+            if (!more.isEmpty()) {
+                Kind kind = node.open.contains(step.id()) ? Kind.WIDEN_OPEN : Kind.WIDEN;
+                note(new RepairChoice(kind, step.id(), Optional.empty(), more, 0, 0, Optional.empty(), false));
+            }
+        }
+
+        private void named(String name) {
+            if (name.startsWith("film.planned")) {
+                for (int j = 0; j < n; j++) {
+                    if (effects.worksOn(node.steps.get(j), demand.row()) && takesFilm(node.steps.get(j))) {
+                        drop(j);
+                        narrow(j, one(demand.row()));
+                        inputs(j, c -> true);
+                    }
+                }
+            } else if (name.startsWith("step.")) {
+                inputs(i, c -> true);
+                move(i, 0, n);
+                restart(i, Optional.empty());
+            }
+        }
+
+        private boolean takesFilm(CompiledStep step) {
+            return step.parts().stream()
+                    .anyMatch(p -> !p.terms().terms.removals().isEmpty());
         }
 
         // ---- edits

@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import baywright.plan.CompiledTerms.Condition;
+import baywright.plan.RuleBook.Question;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param condition for a state: the condition that fails
  * @param ticks     for a start: the earliest (latest when {@code TOO_LATE}) that would do
  * @param problem   for a use that is wrong by itself: the finding
+ * @param rule      for a rule that forbids the step: the rule and what it asked
  */
 record RepairDemand(
         Kind kind,
@@ -25,7 +27,28 @@ record RepairDemand(
         BitSet rows,
         Optional<Condition> condition,
         long ticks,
-        Optional<Finding> problem) {
+        Optional<Finding> problem,
+        Optional<Ruling> rule) {
+
+    RepairDemand(
+            Kind kind,
+            int step,
+            int after,
+            List<Cell> cells,
+            BitSet rows,
+            Optional<Condition> condition,
+            long ticks,
+            Optional<Finding> problem) {
+        this(kind, step, after, cells, rows, condition, ticks, problem, Optional.empty());
+    }
+
+    /**
+     * A rule that forbids a step.
+     *
+     * @param id    of the rule
+     * @param asked the questions whose answers decided it: while all of them stay as they are, it forbids
+     */
+    record Ruling(String id, List<Question> asked) {}
 
     /** What is wrong. */
     enum Kind {
@@ -40,7 +63,9 @@ record RepairDemand(
         /** No bay for the step. */
         NO_BAY,
         /** Stage, zones, inputs or drivers of the step are wrong by themselves. */
-        USE
+        USE,
+        /** A rule of the library forbids it. */
+        RULE
     }
 
     /** A plain state on the row that carries it. */

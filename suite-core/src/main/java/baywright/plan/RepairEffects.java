@@ -3,8 +3,9 @@ package baywright.plan;
 import baywright.plan.CompiledStep.Part;
 import baywright.plan.CompiledTerms.Change;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 
-/** What a step does to one state on one row, read off its terms without walking. */
+/** What a step does to one state on one row, read off its terms without walking, and remembered. */
 final class RepairEffects {
 
     /** What a step does to a state on a row. */
@@ -16,8 +17,11 @@ final class RepairEffects {
         MAY_CLEAR
     }
 
+    private static final int REMEMBERED = 1_000;
+
     private final StateIndex states;
     private final VehicleIndex vehicle;
+    private final IdentityHashMap<CompiledStep, Effect[]> known = new IdentityHashMap<>();
 
     RepairEffects(StateIndex states, VehicleIndex vehicle) {
         this.states = states;
@@ -26,6 +30,18 @@ final class RepairEffects {
 
     /** What is left of a state on its row after the step, and after all that the step lets arrive. */
     Effect of(CompiledStep step, int row, int state) {
+        if (known.size() > REMEMBERED) {
+            known.clear();
+        }
+        Effect[] table = known.computeIfAbsent(step, s -> new Effect[vehicle.rows() * states.count()]);
+        int cell = row * states.count() + state;
+        if (table[cell] == null) {
+            table[cell] = workedOut(step, row, state);
+        }
+        return table[cell];
+    }
+
+    private Effect workedOut(CompiledStep step, int row, int state) {
         Effect effect = Effect.NONE;
         for (Part part : step.parts()) {
             for (Change change : part.terms().clears) {

@@ -1,8 +1,12 @@
 package baywright.plan;
 
+import baywright.library.Rule.Spoken;
 import baywright.plan.CompiledTerms.Condition;
 import baywright.plan.RepairDemand.Cell;
 import baywright.plan.RepairDemand.Kind;
+import baywright.plan.RepairDemand.Ruling;
+import baywright.plan.RuleBook.Question;
+import baywright.plan.RuleCheck.Speech;
 import baywright.plan.Walk.Failure;
 import baywright.plan.Walk.Fault;
 import baywright.plan.Walk.Lapse;
@@ -30,6 +34,7 @@ final class RepairNode {
     private final Prover prover;
     private final IdentityHashMap<Step, CompiledStep> compiled;
     private List<RepairDemand> demands;
+    private List<RepairDemand> ruled;
     private Walk walk;
 
     /** The plan as it is. */
@@ -95,7 +100,48 @@ final class RepairNode {
         return walk;
     }
 
-    /** What stops the plan, in the order of the steps; empty when nothing does. */
+    /** What rules forbid, a demand for each step and rule, in the order of the steps; the plan is walked for it anew. */
+    List<RepairDemand> ruled() {
+        if (!prover.hasRules()) {
+            return List.of();
+        }
+        if (ruled == null) {
+            Map<List<Object>, RepairDemand> byKey = new LinkedHashMap<>();
+            for (Speech speech : prover.forbidding(plan, steps)) {
+                Ruling ruling = ruling(speech);
+                byKey.computeIfAbsent(List.of(speech.step(), ruling), k -> demand(speech.step(), ruling))
+                        .rows()
+                        .set(speech.row());
+            }
+            ruled = List.copyOf(byKey.values());
+        }
+        return ruled;
+    }
+
+    private static Ruling ruling(Speech speech) {
+        List<Integer> read = speech.verdict()
+                .spoken()
+                .map(Spoken::read)
+                .orElseGet(() -> speech.entry().all());
+        List<Question> asked =
+                read.stream().map(q -> speech.entry().question(q).question()).toList();
+        return new Ruling(speech.entry().rule().id(), asked);
+    }
+
+    private static RepairDemand demand(int step, Ruling ruling) {
+        return new RepairDemand(
+                Kind.RULE,
+                step,
+                -1,
+                List.of(),
+                new BitSet(),
+                Optional.empty(),
+                0,
+                Optional.empty(),
+                Optional.of(ruling));
+    }
+
+    /** What stops the plan, rules apart, in the order of the steps; empty when nothing does. */
     List<RepairDemand> demands() {
         if (demands == null) {
             demands = new ArrayList<>();

@@ -11,7 +11,8 @@ import java.util.List;
  * @param proof      whether the number of edits is proved to be the smallest
  * @param lossOnly   stops that no edit mends unless work that must be done is left out: paint that a stage must not
  *                   touch, a bay that does not give what a stage needs, a stage that the library no longer has
- * @param unmendable stops that no edit of the plan mends: two steps of one id, a survey that names unknown states
+ * @param unmendable stops that these repairs leave: two steps of one id, a survey that names unknown states; what rules
+ *                   forbid when no repair was found in the time that mends it too
  * @param figures    how much was looked at
  */
 public record RepairResult(

@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import baywright.plan.RepairChoices.Leave;
+import baywright.plan.RepairDemand.Ruling;
 import baywright.plan.RepairResult.Smallest;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -41,13 +42,28 @@ final class RepairSearch {
     private final Map<Object, RepairNode> found = new LinkedHashMap<>();
     private final Map<List<Object>, Integer> seen = new HashMap<>();
 
+    private final boolean mendsRules;
     private Set<List<String>> spoken = Set.of();
+    private boolean heedsRules;
+    private long longest;
     private Leave leave = Leave.NOTHING;
     private int walked;
     private int stopAfter;
     private Optional<Smallest> stopped = Optional.empty();
 
+    /** A search for repairs that leave nothing forbidden either. */
     RepairSearch(Prover prover, Plan plan, Repair.Options options) {
+        this(prover, plan, options, true);
+    }
+
+    /**
+     * A search.
+     *
+     * @param mendsRules whether what rules forbid is mended too; else a repair only lets no further rule forbid
+     */
+    RepairSearch(Prover prover, Plan plan, Repair.Options options, boolean mendsRules) {
+        this.mendsRules = mendsRules;
+        longest = options.time().toNanos();
         this.prover = prover;
         this.plan = plan;
         this.options = options;
@@ -60,12 +76,15 @@ final class RepairSearch {
         List<Finding> stops = prover.stops(plan);
         Set<String> ids = new HashSet<>();
         boolean twice = plan.steps().stream().anyMatch(s -> !ids.add(s.id()));
-        List<Finding> beyond = stops.stream()
-                .filter(f -> twice || f.step().isEmpty() || f.code().equals(Codes.STEP_TWICE) || ofRule(f))
-                .toList();
+        heedsRules = mendsRules && prover.hasRules();
+        List<Finding> beyond = beyond(stops, twice);
         spoken = rulesIn(stops);
         RepairNode root = new RepairNode(prover, plan);
-        List<RepairDemand> demands = twice ? List.of() : root.demands();
+        List<RepairDemand> demands = new ArrayList<>();
+        if (!twice) {
+            demands.addAll(root.demands());
+            demands.addAll(heedsRules ? root.ruled() : List.of());
+        }
         if (demands.isEmpty()) {
             List<Repair> none = stops.isEmpty() ? List.of(repair(root)) : List.of();
             return new RepairResult(none, Smallest.PROVED, List.of(), beyond, figures(0));
@@ -76,7 +95,37 @@ final class RepairSearch {
         List<Finding> lost = new ArrayList<>();
         lossOnly.forEach(
                 d -> findingOf(root, d, stops).filter(f -> !lost.contains(f)).ifPresent(lost::add));
-        return search(root, !lossOnly.isEmpty(), lost, beyond);
+        boolean ruled = heedsRules && !root.ruled().isEmpty();
+        longest = ruled ? options.time().toNanos() * 2 / 3 : longest;
+        RepairResult result = search(root, !lossOnly.isEmpty(), lost, beyond);
+        boolean called = options.cancelled().getAsBoolean();
+        return ruled && result.repairs().isEmpty() && !called ? withoutRules(root, result, stops) : result;
+    }
+
+    /** What is left of the time goes to the stops that are no rule's, so that at least those are mended. */
+    private RepairResult withoutRules(RepairNode root, RepairResult before, List<Finding> stops) {
+        heedsRules = false;
+        longest = options.time().toNanos();
+        stopAfter = Math.max(walked, options.variants()) + SMALLEST_AFTERMATH;
+        stopped = Optional.empty();
+        List<Finding> beyond = beyond(stops, false);
+        List<Finding> lost =
+                before.lossOnly().stream().filter(f -> !beyond.contains(f)).toList();
+        RepairResult result = root.demands().isEmpty() ? before : search(root, !lost.isEmpty(), lost, beyond);
+        return new RepairResult(
+                result.repairs(),
+                before.proof(),
+                lost,
+                beyond,
+                figures(before.figures().least()));
+    }
+
+    /** Stops that this search does not mend. */
+    private List<Finding> beyond(List<Finding> stops, boolean twice) {
+        return stops.stream()
+                .filter(f ->
+                        twice || f.step().isEmpty() || f.code().equals(Codes.STEP_TWICE) || (!heedsRules && ofRule(f)))
+                .toList();
     }
 
     /** Gentle repairs of every size first; work that must be done is left out only when there is none. */
@@ -127,21 +176,14 @@ final class RepairSearch {
         }
         walked++;
         List<RepairDemand> demands = node.demands();
+        if (demands.isEmpty() && heedsRules) {
+            demands = node.ruled();
+        }
         if (demands.isEmpty()) {
             return enter(node);
         }
-        int looked = Math.min(demands.size(), left <= 1 ? LAST_LOOK : CLOSE_LOOK);
-        List<List<RepairChoice>> answers = new ArrayList<>();
-        for (RepairDemand demand : demands.subList(0, looked)) {
-            List<RepairChoice> answer = choices.of(node, demand, leave);
-            if (answer.isEmpty()) {
-                return false;
-            }
-            answers.add(answer);
-        }
-        List<RepairChoice> next = next(answers, left);
         boolean any = false;
-        for (RepairChoice choice : next) {
+        for (RepairChoice choice : next(node, demands, left)) {
             any |= follow(node, choice, left);
         }
         if (!any && stopped.isEmpty() && !isOver()) {
@@ -150,13 +192,30 @@ final class RepairSearch {
         return any;
     }
 
-    /** What to try; nothing when the edits left cannot do. */
-    private static List<RepairChoice> next(List<List<RepairChoice>> answers, int left) {
-        List<List<RepairChoice>> costly = answers.stream()
-                .filter(a -> a.stream().noneMatch(RepairChoice::free))
-                .toList();
-        if (apart(costly, left + 1) > left) {
-            return List.of();
+    /**
+     * What to try; nothing when the edits left cannot do, which is told from the first demands that show it: more of them
+     * than edits are left that no edit answers together.
+     */
+    private List<RepairChoice> next(RepairNode node, List<RepairDemand> demands, int left) {
+        List<List<RepairChoice>> answers = new ArrayList<>();
+        List<List<RepairChoice>> costly = new ArrayList<>();
+        List<List<RepairChoice>> apart = new ArrayList<>();
+        int looked = Math.min(demands.size(), left <= 1 ? LAST_LOOK : CLOSE_LOOK);
+        for (RepairDemand demand : demands.subList(0, looked)) {
+            List<RepairChoice> answer = choices.of(node, demand, leave);
+            if (answer.isEmpty()) {
+                return List.of();
+            }
+            answers.add(answer);
+            if (answer.stream().noneMatch(RepairChoice::free)) {
+                costly.add(answer);
+                if (apart.stream().noneMatch(a -> meet(a, answer))) {
+                    apart.add(answer);
+                }
+            }
+            if (apart.size() > left) {
+                return List.of();
+            }
         }
         if (costly.isEmpty() || left == 0) {
             List<RepairChoice> fewest = fewest(answers);
@@ -194,17 +253,6 @@ final class RepairSearch {
             common = both;
         }
         return ordered(common);
-    }
-
-    /** Demands of which no edit answers two, found greedily, counted up to a limit. */
-    private static int apart(List<List<RepairChoice>> answers, int limit) {
-        List<List<RepairChoice>> picked = new ArrayList<>();
-        for (List<RepairChoice> answer : answers) {
-            if (picked.size() < limit && picked.stream().noneMatch(p -> meet(p, answer))) {
-                picked.add(answer);
-            }
-        }
-        return picked.size();
     }
 
     private static boolean meet(List<RepairChoice> some, List<RepairChoice> others) {
@@ -316,7 +364,7 @@ final class RepairSearch {
     // ---- what was found
 
     private boolean enter(RepairNode node) {
-        if (prover.hasRules() && !spoken.containsAll(rulesIn(prover.stops(node.plan)))) {
+        if (prover.hasRules() && !heedsRules && !spoken.containsAll(rulesIn(prover.stops(node.plan)))) {
             return false;
         }
         if (found.isEmpty()) {
@@ -447,6 +495,13 @@ final class RepairSearch {
                 .findFirst();
     }
 
+    private static Optional<String> rule(Reason reason) {
+        if (reason instanceof Reason.RuleSpeaks speaks) {
+            return Optional.of(speaks.rule());
+        }
+        return reason instanceof Reason.RuleFails fails ? Optional.of(fails.rule()) : Optional.empty();
+    }
+
     private static boolean concerns(Reason reason, RepairDemand demand) {
         List<String> anyOf = demand.condition().map(c -> c.need().anyOf()).orElse(List.of());
         return switch (demand.kind()) {
@@ -458,6 +513,7 @@ final class RepairSearch {
             case TOO_SOON -> reason instanceof Reason.TooSoon;
             case OVERLAPS -> reason instanceof Reason.Overlaps;
             case BEFORE_START -> reason instanceof Reason.BeforeStart;
+            case RULE -> demand.rule().map(Ruling::id).equals(rule(reason));
             case USE -> false;
         };
     }
@@ -473,7 +529,7 @@ final class RepairSearch {
         } else if (walked % ASK_EVERY == 0) {
             if (options.cancelled().getAsBoolean()) {
                 stopped = Optional.of(Smallest.CANCELLED);
-            } else if (System.nanoTime() - started > options.time().toNanos()) {
+            } else if (System.nanoTime() - started > longest) {
                 stopped = Optional.of(Smallest.TIME_LIMIT);
             }
         }

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntToLongFunction;
+import java.util.stream.IntStream;
 
 /**
  * The rules of a setting's library by the stages that they concern, with everything that they ask worked out as far as it
@@ -155,6 +156,11 @@ final class RuleBook {
         /** Its question with a number among its own. */
         Asked question(int q) {
             return questions.get(q);
+        }
+
+        /** The numbers of all its questions. */
+        List<Integer> all() {
+            return IntStream.range(0, questions.size()).boxed().toList();
         }
 
         /** Looks at surfaces of its own choice. */
@@ -334,6 +340,21 @@ final class RuleBook {
                         .mapToInt(Map.Entry::getValue)
                         .sorted()
                         .toArray());
+    }
+
+    /** Ids of the stages of a set of steps. */
+    Set<String> stagesOf(int set) {
+        return stepSets.entrySet().stream()
+                .filter(e -> e.getValue() == set)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Whether a step uses an item or a group. */
+    boolean uses(CompiledStep step, int what) {
+        return step.parts().stream()
+                .anyMatch(p -> Arrays.stream(goodsOf(p.terms())).anyMatch(g -> g == what));
     }
 
     int goods() {

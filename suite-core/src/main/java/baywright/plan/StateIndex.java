@@ -3,6 +3,7 @@ package baywright.plan;
 import baywright.library.State;
 import baywright.script.Place;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ final class StateIndex {
     private final Map<String, Integer> indexById = new HashMap<>();
     private final int width;
     private final int[][] parts;
+    private final boolean[] ofVehicle;
     private final long[][] brings;
     private final long[][] ends;
     private final long[][] clears;
@@ -51,6 +53,10 @@ final class StateIndex {
         for (int s = 0; s < count; s++) {
             parts[s] = plain(reach(s, madeOf), madeOf).stream().toArray();
             noteScope(s);
+        }
+        ofVehicle = new boolean[count];
+        for (int s = 0; s < count; s++) {
+            ofVehicle[s] = Arrays.stream(parts[s]).noneMatch(this::isZoneScope);
         }
         BitSet[] implying = inverse(implied);
         for (int s = 0; s < count; s++) {
@@ -224,6 +230,11 @@ final class StateIndex {
 
     long[] conditions() {
         return conditions;
+    }
+
+    /** Whether no part of a state is one of zones, so that only the vehicle as a whole carries it. */
+    boolean isOfVehicle(int s) {
+        return ofVehicle[s];
     }
 
     boolean isZoneScope(int s) {

@@ -100,8 +100,21 @@ final class Tracks {
     }
 
     private void change(int row, long[] on, long[] off, long[] scope, int by, long at) {
-        settle(row, at);
-        apply(row, on, off, scope, by, at);
+        if (!changesNothing(row, on, off, scope)) {
+            settle(row, at);
+            apply(row, on, off, scope, by, at);
+        }
+    }
+
+    /** Whether nothing is made, nothing that holds is ended, and nothing is promised that could come before. */
+    private boolean changesNothing(int row, long[] on, long[] off, long[] scope) {
+        for (int w = 0; w < width; w++) {
+            int word = row * width + w;
+            if (on[w] != 0 || pending[word] != 0 || (holds[word] & off[w] & scope[w]) != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void apply(int row, long[] on, long[] off, long[] scope, int by, long at) {

@@ -606,8 +606,7 @@ final class Walk {
 
     /** The rows that a change goes to. */
     static int[] rowsOf(Change change, Part part, StateIndex states, VehicleIndex vehicle) {
-        boolean whole = Arrays.stream(states.parts(change.state())).noneMatch(states::isZoneScope);
-        if (whole) {
+        if (states.isOfVehicle(change.state())) {
             return vehicle.whole();
         }
         return switch (change.reach()) {

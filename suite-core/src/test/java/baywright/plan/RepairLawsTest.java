@@ -49,8 +49,25 @@ class RepairLawsTest {
 
     /** A stage needs or refuses up to two states, sets one or two and clears up to one. */
     private static Case randomCase(long seed, int steps) {
+        return randomCase(seed, steps, 0);
+    }
+
+    /** With so many rules: a stage must come after another, or before none of it, or not while a state holds or lacks. */
+    private static Case randomCase(long seed, int steps, int rules) {
         Random random = new Random(seed);
         Stages stages = new Stages();
+        Random ofRules = new Random(~seed);
+        for (int r = 0; r < rules; r++) {
+            String stage = "w" + ofRules.nextInt(STAGES);
+            String other = "w" + ofRules.nextInt(STAGES);
+            String state = STATES[ofRules.nextInt(STATES.length)];
+            switch (ofRules.nextInt(4)) {
+                case 0 -> stages.forbids("r" + r, stage, "count", other, BigDecimal.ZERO::equals);
+                case 1 -> stages.forbids("r" + r, stage, "later", other, Boolean.TRUE::equals);
+                case 2 -> stages.forbids("r" + r, stage, "holds", state, Boolean.TRUE::equals);
+                default -> stages.forbids("r" + r, stage, "holds", state, Boolean.FALSE::equals);
+            }
+        }
         if (random.nextBoolean()) {
             stages.opposites("p", "q").states("r", "t");
         } else {
@@ -99,6 +116,43 @@ class RepairLawsTest {
             }
             assertThat(plan).isEqualTo(repair.plan());
             assertThat(Prover.prove(one.setting(), plan).holds()).isTrue();
+        }
+    }
+
+    /** Every repair, under rules too, leaves no stop, unless it is told that the rules were left aside for want of time. */
+    @Property(tries = 60)
+    void aRepairUnderRulesLeavesNoStopUnlessItSaysSo(
+            @ForAll long seed,
+            @ForAll @IntRange(min = 1, max = 6) int steps,
+            @ForAll @IntRange(min = 1, max = 3) int rules) {
+        Case one = randomCase(seed, steps, rules);
+
+        RepairResult result = Repair.find(one.setting(), one.plan(), PATIENT);
+
+        for (Repair repair : result.repairs()) {
+            List<Finding> left = Prover.forSetting(one.setting()).stops(repair.plan());
+            if (result.unmendable().isEmpty()) {
+                assertThat(left).isEmpty();
+            } else {
+                assertThat(left).allMatch(f -> f.code().equals(Codes.RULE_FORBIDS));
+                assertThat(result.provedSmallest()).isFalse();
+            }
+        }
+    }
+
+    @Property(tries = 25)
+    void noSmallerSetOfEditsMendsWhatRulesForbid(
+            @ForAll long seed,
+            @ForAll @IntRange(min = 1, max = 4) int steps,
+            @ForAll @IntRange(min = 1, max = 2) int rules) {
+        Case one = randomCase(seed, steps, rules);
+        int least = fewestByTryingAll(Prover.forSetting(one.setting()), one.plan(), 2);
+
+        RepairResult result = Repair.find(one.setting(), one.plan(), PATIENT);
+
+        if (least <= 2) {
+            assertThat(result.provedSmallest()).isTrue();
+            assertThat(result.repairs().get(0).edits()).hasSize(least);
         }
     }
 

@@ -194,6 +194,64 @@ class RepairTest {
     }
 
     @Test
+    void whatARuleForbidsIsMendedByTheStageThatItAsksFor() {
+        Stages stages = wet().forbids("rinse-first", "coat", "count", "rinse", BigDecimal.ZERO::equals);
+
+        RepairResult result = find(stages, step("s1", "coat", "bonnet"));
+
+        assertThat(best(result))
+                .extracting(e -> ((Edit.Insert) e).step().stage())
+                .containsExactlyInAnyOrder("rinse", "towel-dry");
+        assertThat(Prover.prove(stages.setting(), result.repairs().get(0).plan())
+                        .holds())
+                .isTrue();
+        assertThat(result.unmendable()).isEmpty();
+    }
+
+    @Test
+    void whatARuleForbidsBecauseOfWhatComesLaterIsMoved() {
+        Stages stages = wet().forbids("rinse-first", "towel-dry", "later", "rinse", Boolean.TRUE::equals);
+
+        RepairResult result = find(
+                stages,
+                step("s1", "rinse", "bonnet"),
+                step("s2", "towel-dry", "bonnet"),
+                step("s3", "rinse", "bonnet"));
+
+        assertThat(best(result)).hasSize(1);
+        assertThat(best(result).get(0)).isInstanceOf(Edit.Move.class);
+    }
+
+    @Test
+    void aRuleThatForbidsForWhatWasFoundIsMendedOnlyByLeavingTheWorkOut() {
+        Stages stages = wet().forbids("no-coat", "coat", "zone.surface", "", "paint"::equals);
+
+        RepairResult result = find(
+                stages, step("s1", "rinse", "bonnet"), step("s2", "towel-dry", "bonnet"), step("s3", "coat", "bonnet"));
+
+        assertThat(result.lossOnly()).extracting(Finding::code).containsExactly(Codes.RULE_FORBIDS);
+        assertThat(best(result)).containsExactly(new Edit.Drop("s3"));
+    }
+
+    @Test
+    void aRuleThatTheShopHasSoftenedNeedsNoMending() {
+        Stages stages = wet().forbids("no-coat", "coat", "zone.surface", "", "paint"::equals);
+        Setting strict = stages.setting();
+        Setting softened = new Setting(
+                strict.library(),
+                strict.shape(),
+                strict.survey(),
+                strict.bays(),
+                strict.start(),
+                strict.film(),
+                new HouseRules(Map.of("no-coat", "tried on our own cars"), Map.of()));
+        Plan plan =
+                plan(step("s1", "rinse", "bonnet"), step("s2", "towel-dry", "bonnet"), step("s3", "coat", "bonnet"));
+
+        assertThat(best(Repair.find(softened, plan, PATIENT))).isEmpty();
+    }
+
+    @Test
     void twoStepsOfOneIdAreBeyondAnyEdit() {
         RepairResult result = find(wet(), step("s1", "rinse", "bonnet"), step("s1", "rinse", "bonnet"));
 

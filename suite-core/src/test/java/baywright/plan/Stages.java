@@ -7,6 +7,7 @@ import baywright.library.Input;
 import baywright.library.Item;
 import baywright.library.JobFactor;
 import baywright.library.Library;
+import baywright.library.Rule;
 import baywright.library.Stage;
 import baywright.library.StageTerms;
 import baywright.library.StageTerms.Attended;
@@ -31,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Stages, states, vehicles and plans built by hand. */
 final class Stages {
@@ -43,6 +45,7 @@ final class Stages {
     private final List<JobFactor> factors = new ArrayList<>();
     private final List<Stage> stages = new ArrayList<>();
     private final List<Bay> bays = new ArrayList<>();
+    private final List<Rule> rules = new ArrayList<>();
 
     static Place line(String file, int line) {
         return new Place(file, line, 1);
@@ -152,6 +155,27 @@ final class Stages {
         return this;
     }
 
+    /**
+     * A rule that forbids a stage while a test of its one answer is true.
+     *
+     * @param ask what it asks on the zone at hand, such as {@code count}
+     * @param of  what that is about: a stage or a state
+     */
+    Stages forbids(String id, String stage, String ask, String of, Predicate<Object> when) {
+        Rule.Judge judge = answers -> when.test(answers.get(0))
+                ? Optional.of(new Rule.Spoken(Rule.Severity.FORBIDS, List.of(0)))
+                : Optional.empty();
+        rules.add(new Rule(
+                id,
+                id,
+                "because",
+                new Rule.At(List.of(), List.of(stage), List.of(), List.of()),
+                List.of(new Rule.Ask(ask, List.of(of), "", Rule.Reach.ZONE, false)),
+                judge,
+                line("rules.groovy", rules.size() + 1)));
+        return this;
+    }
+
     Library library() {
         return Library.of(
                 states,
@@ -161,6 +185,7 @@ final class Stages {
                 factors,
                 List.<Item>of(),
                 stages,
+                rules,
                 "0");
     }
 
