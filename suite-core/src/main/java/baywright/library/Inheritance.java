@@ -42,6 +42,27 @@ final class Inheritance {
         return List.copyOf(lines.values());
     }
 
+    /** Of a stage whose id another one has already: it is read like any, to find what else is wrong with it. */
+    Lineage ofSecond(Met second, Problems problems) {
+        if (second.like().isEmpty()) {
+            return new Lineage(second);
+        }
+        String like = second.likeId();
+        stages.require(like, second.like().get().place(), problems, "stage");
+        List<Met> line = new ArrayList<>();
+        Optional.ofNullable(lines.get(like)).ifPresent(l -> {
+            line.addAll(l.others());
+            line.add(l.own());
+        });
+        line.add(second);
+        return new Lineage(line);
+    }
+
+    /** Whether all is known that a stage has from others. */
+    boolean isComplete(Met met) {
+        return met.like().isEmpty() || lines.containsKey(met.likeId());
+    }
+
     private Optional<List<Met>> line(Met own) {
         List<Met> line = new ArrayList<>(List.of(own));
         Set<String> seen = new HashSet<>(Set.of(own.id()));

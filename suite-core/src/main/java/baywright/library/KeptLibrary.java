@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /** What is kept of one library between runs, held against the texts of this run. */
 final class KeptLibrary {
@@ -26,7 +25,6 @@ final class KeptLibrary {
     private final LazyStages lazy = new LazyStages();
     private final Optional<LibraryImage> image;
     private final List<String> notes = new ArrayList<>();
-    private final AtomicInteger used = new AtomicInteger();
 
     KeptLibrary(Optional<CacheFile> file, Map<String, String> texts, List<Item> items) {
         this.file = file;
@@ -45,6 +43,8 @@ final class KeptLibrary {
         }
         try {
             return Optional.of(LibraryImage.read(found.bytes().get(), build, lazy));
+        } catch (LibraryImage.Outdated e) {
+            return Optional.empty(); // as after every new version of the program: nobody needs to know
         } catch (DamagedData e) {
             note(e.getMessage());
             return Optional.empty();
@@ -129,9 +129,7 @@ final class KeptLibrary {
             return Optional.empty();
         }
         try {
-            Script script = kept.script();
-            used.incrementAndGet();
-            return Optional.of(script);
+            return Optional.of(kept.script());
         } catch (DamagedData e) {
             return Optional.empty();
         }
@@ -144,10 +142,6 @@ final class KeptLibrary {
         }
         if (image.filter(i -> i.inputs().equals(inputs)).isPresent()) {
             return;
-        }
-        if (image.isPresent()) {
-            note("the scripts or prices have changed; " + (files.size() - used.get()) + " of " + files.size()
-                    + " scripts were read again");
         }
         Map<String, KeptScript> scripts = new LinkedHashMap<>();
         for (FileDraft draft : files) {

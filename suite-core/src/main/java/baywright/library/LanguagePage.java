@@ -216,7 +216,7 @@ public final class LanguagePage {
         line("");
         line(
                 "No `import`, annotations, classes, methods, `new`, casts, assignment, `while`, `return`, `?.`, `*.`, regular"
-                        + " expressions or letters behind numbers. A file holds at most 64 KiB, 8,000 words and signs, 400 of them in"
+                        + " expressions or letters behind numbers. A file holds at most 64 KiB, 4,000 words and signs, 400 of them in"
                         + " one statement outside its braces; brackets stand at most 24 deep. Texts hold no control, direction or"
                         + " zero-width characters.");
     }

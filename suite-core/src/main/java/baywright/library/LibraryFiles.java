@@ -30,6 +30,9 @@ record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
     private static final int MOST_FILES = 10_000;
     private static final long MOST_BYTES = 256 * 1024;
 
+    /** Of all files together; a thousand usual scripts have a fifth of it. */
+    static final long MOST_BYTES_IN_ALL = 16 * 1024 * 1024;
+
     static LibraryFiles read(Path folder) throws IOException {
         Map<String, String> texts = new TreeMap<>();
         List<Problem> problems = new ArrayList<>();
@@ -47,6 +50,7 @@ record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
             problems.add(problem(".", "a library holds at most " + MOST_FILES + " files; the rest is left out"));
             paths = paths.subList(0, MOST_FILES);
         }
+        long left = MOST_BYTES_IN_ALL;
         for (Path path : paths) {
             String name = folder.relativize(path).toString().replace('\\', '/');
             if (Characters.hasForbidden(name)
@@ -59,7 +63,16 @@ record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
                 continue;
             }
             try {
-                texts.put(name, text(path));
+                byte[] bytes = bytes(path);
+                left -= bytes.length;
+                if (left < 0) {
+                    problems.add(problem(
+                            name,
+                            "the files of a library hold at most " + (MOST_BYTES_IN_ALL >> 20)
+                                    + " MiB together; this one and those behind it are left out"));
+                    break;
+                }
+                texts.put(name, text(bytes));
             } catch (CharacterCodingException e) {
                 problems.add(problem(name, "the file is not UTF-8 text; save it as UTF-8"));
             } catch (TooLarge e) {
@@ -87,13 +100,17 @@ record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
         private static final long serialVersionUID = 1L;
     }
 
-    private static String text(Path path) throws IOException {
+    private static byte[] bytes(Path path) throws IOException {
         if (Files.size(path) > MOST_BYTES) {
             throw new TooLarge();
         }
+        return Files.readAllBytes(path);
+    }
+
+    private static String text(byte[] bytes) throws CharacterCodingException {
         return StandardCharsets.UTF_8
                 .newDecoder()
-                .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+                .decode(ByteBuffer.wrap(bytes))
                 .toString();
     }
 

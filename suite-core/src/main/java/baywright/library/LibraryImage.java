@@ -33,6 +33,15 @@ record LibraryImage(String inputs, Map<String, KeptScript> scripts, List<Problem
 
     private static final int MOST = 100_000;
 
+    /** The bytes are sound, and of another version of the program. */
+    static final class Outdated extends DamagedData {
+        private static final long serialVersionUID = 1L;
+
+        Outdated(String what) {
+            super(what);
+        }
+    }
+
     LibraryImage {
         scripts = Map.copyOf(scripts);
         problems = List.copyOf(problems);
@@ -81,14 +90,14 @@ record LibraryImage(String inputs, Map<String, KeptScript> scripts, List<Problem
         }
         ByteBuffer header = ByteBuffer.wrap(bytes, MAGIC.length, 2 * Integer.BYTES);
         if (header.getInt() != version()) {
-            throw new DamagedData("it is of another form");
+            throw new Outdated("it is of another form");
         }
         if (header.getInt() != sum(bytes, HEADER)) {
             throw new DamagedData("it is damaged");
         }
         PlainReader in = new PlainReader(Arrays.copyOfRange(bytes, HEADER, bytes.length));
         if (!in.text().equals(StageLanguage.VERSION) || !in.text().equals(build)) {
-            throw new DamagedData("another version of the program kept it");
+            throw new Outdated("another version of the program kept it");
         }
         String inputs = in.text();
         Map<String, KeptScript> scripts = new LinkedHashMap<>();

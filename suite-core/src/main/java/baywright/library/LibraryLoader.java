@@ -117,6 +117,7 @@ public final class LibraryLoader {
         Declared<FileBlock.Met> met = new Declared<>("stage");
         Declared<Constant> constants = new Declared<>("constant");
         Map<String, Problems> problemsOf = new HashMap<>();
+        Map<String, List<FileBlock.Met>> seconds = new HashMap<>();
         Declared<Item> stock = new Declared<>("item");
         Problems ignored = new Problems();
         items.forEach(i -> stock.add(i, Item::id, i2 -> Place.ofFile("items.json"), ignored));
@@ -137,6 +138,9 @@ public final class LibraryLoader {
                 if (first && file.broken()) {
                     broken.add(one.id());
                 }
+                if (!first) {
+                    seconds.computeIfAbsent(file.file(), f -> new ArrayList<>()).add(one);
+                }
             }
         }
         Surroundings around = new Surroundings(withSize(facts), constants);
@@ -154,10 +158,11 @@ public final class LibraryLoader {
                 .forEach(ofFile -> ofFile.forEach(d -> drafts.put(d.stage().id(), d)));
         List<StageDraft> stages =
                 inheritance.lines().stream().map(l -> drafts.get(l.own().id())).toList();
-        List<StageDraft> nameless = inParallel(
+        List<StageDraft> useless = inParallel(
                         workers,
                         files.stream()
-                                .<Callable<List<StageDraft>>>map(f -> () -> nameless(f, around))
+                                .<Callable<List<StageDraft>>>map(f -> () ->
+                                        useless(f, seconds.getOrDefault(f.file(), List.of()), inheritance, around))
                                 .toList())
                 .stream()
                 .flatMap(List::stream)
@@ -168,7 +173,7 @@ public final class LibraryLoader {
             file.block().states().forEach(s -> lint.state(s, file.problems()));
             file.block().factors().forEach(f -> lint.factor(f, file.problems()));
         }
-        List<StageDraft> all = Stream.concat(stages.stream(), nameless.stream()).toList();
+        List<StageDraft> all = Stream.concat(stages.stream(), useless.stream()).toList();
         all.forEach(lint::stage);
         new Reachability(states, all).judge();
         List<Rule> rules = new RuleReader(
@@ -181,7 +186,7 @@ public final class LibraryLoader {
         Map<String, Problems> ofStages = inheritance.settled(stages, broken);
         List<Problem> problems = new ArrayList<>();
         files.forEach(f -> problems.addAll(f.problems().sorted()));
-        nameless.forEach(s -> problems.addAll(s.problems().sorted()));
+        useless.forEach(s -> problems.addAll(s.problems().sorted()));
         ofStages.values().forEach(p -> problems.addAll(p.sorted()));
         List<Stage> usable = stages.stream()
                 .map(StageDraft::stage)
@@ -218,10 +223,18 @@ public final class LibraryLoader {
                 .toList();
     }
 
-    private static List<StageDraft> nameless(FileDraft file, Surroundings around) {
-        return file.block().nameless().stream()
-                .map(m -> StageDraft.read(new Lineage(m), around, false, file.steps()))
-                .toList();
+    /** Stages that cannot be used, since they have no id or one that is taken; what else is wrong is told as well. */
+    private static List<StageDraft> useless(
+            FileDraft file, List<FileBlock.Met> seconds, Inheritance inheritance, Surroundings around) {
+        Stream<StageDraft> nameless =
+                file.block().nameless().stream().map(m -> StageDraft.read(new Lineage(m), around, false, file.steps()));
+        Stream<StageDraft> second = seconds.stream()
+                .map(m -> StageDraft.read(
+                        inheritance.ofSecond(m, file.problems()),
+                        around,
+                        !file.broken() && inheritance.isComplete(m),
+                        file.steps()));
+        return Stream.concat(nameless, second).toList();
     }
 
     private static FileDraft file(String name, String text, KeptLibrary kept) {

@@ -62,6 +62,7 @@ final class RuleReader {
     List<Rule> read(List<FileDraft> files) {
         Map<String, Met> first = new LinkedHashMap<>();
         List<Met> replacing = new ArrayList<>();
+        List<Met> twice = new ArrayList<>();
         for (FileDraft file : files) {
             for (RuleBlock block : file.block().rules()) {
                 Met met = new Met(block, file);
@@ -69,7 +70,10 @@ final class RuleReader {
                     replacing.add(met);
                 } else {
                     Met before = first.putIfAbsent(block.id(), met);
-                    noteTwice(met, before);
+                    if (before != null) {
+                        noteTwice(met, before);
+                        twice.add(met);
+                    }
                 }
             }
         }
@@ -86,26 +90,26 @@ final class RuleReader {
                                 "rule");
             } else if (!replaced.add(id)) {
                 noteTwice(met, chosen.get(id));
+                twice.add(met);
             } else {
                 chosen.put(id, met);
             }
         }
         List<Rule> rules = new ArrayList<>();
         chosen.values().forEach(met -> read(met.block(), met.file()).ifPresent(rules::add));
+        twice.forEach(met -> read(met.block(), met.file())); // only to say what else is wrong with it
         return rules;
     }
 
     private static void noteTwice(Met met, Met before) {
-        if (before != null) {
-            met.problems()
-                    .error(
-                            met.block().place(),
-                            "duplicate",
-                            "rule '" + met.block().id() + "' is already declared at "
-                                    + before.block().place()
-                                    + (met.block().replaces() ? "" : "; write replaces: true to take its place"),
-                            "rule");
-        }
+        met.problems()
+                .error(
+                        met.block().place(),
+                        "duplicate",
+                        "rule '" + met.block().id() + "' is already declared at "
+                                + before.block().place()
+                                + (met.block().replaces() ? "" : "; write replaces: true to take its place"),
+                        "rule");
     }
 
     private Optional<Rule> read(RuleBlock block, FileDraft file) {

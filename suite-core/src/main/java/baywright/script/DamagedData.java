@@ -1,7 +1,7 @@
 package baywright.script;
 
 /** Stored bytes are not what they should be. Whoever reads them does without. */
-public final class DamagedData extends Exception {
+public class DamagedData extends Exception {
 
     private static final long serialVersionUID = 1L;
 

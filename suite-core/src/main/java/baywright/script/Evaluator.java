@@ -139,6 +139,9 @@ public final class Evaluator {
                 note(fault, "");
             }
         }
+        if (checking) {
+            helpers.lookInto(body, scope);
+        }
     }
 
     void step(Place place) {
@@ -175,7 +178,7 @@ public final class Evaluator {
         }
     }
 
-    private void define(Node.Define define, Scope scope) {
+    void define(Node.Define define, Scope scope) {
         if (scope.find(define.name()).isPresent()) {
             throw Fault.of(
                     define.place(),
@@ -438,6 +441,9 @@ public final class Evaluator {
             } else {
                 last = expressions.value(statement, inner);
             }
+        }
+        if (checking) {
+            helpers.lookInto(block.body(), inner);
         }
         return last;
     }

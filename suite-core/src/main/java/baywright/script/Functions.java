@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 
 /** Functions of values, written behind a dot: {@code [1, 2].sum()}, {@code list.collect { it * 2 }}. */
 public final class Functions {
@@ -165,6 +167,11 @@ public final class Functions {
                 .flatMap(m -> m.values().stream())
                 .map(Function::info)
                 .toList();
+    }
+
+    /** Names of the functions of all kinds of value. */
+    static Set<String> names() {
+        return BY_KIND.values().stream().flatMap(m -> m.keySet().stream()).collect(Collectors.toSet());
     }
 
     static Value apply(String name, Use use) {

@@ -1,14 +1,13 @@
 package baywright.script;
 
+import groovyjarjarantlr4.v4.runtime.Token;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.groovy.parser.antlr4.AstBuilder;
 import org.codehaus.groovy.ast.ModuleNode;
-import org.codehaus.groovy.control.CompilationFailedException;
 import org.codehaus.groovy.control.CompilerConfiguration;
 import org.codehaus.groovy.control.ErrorCollector;
 import org.codehaus.groovy.control.SourceUnit;
@@ -75,8 +74,8 @@ final class GroovyReader {
         }
     }
 
-    static Result read(SourceText source) {
-        return read(source, source.text(), new HashMap<>());
+    static Result read(SourceText source, Effort effort) {
+        return read(source, source.text(), new HashMap<>(), effort);
     }
 
     /**
@@ -87,7 +86,7 @@ final class GroovyReader {
      * @return the same as of the whole text; empty when anything at all is wrong with it, and the whole has to be read to
      *     say what
      */
-    static Optional<Result> read(SourceText source, List<BlockFinder.Block> blocks) {
+    static Optional<Result> read(SourceText source, List<BlockFinder.Block> blocks, Effort effort) {
         long above = blocks.stream().mapToLong(b -> b.brace().line()).sum();
         if (blocks.isEmpty() || above > Limits.LINES_ABOVE_BLOCKS) {
             return Optional.empty();
@@ -98,7 +97,10 @@ final class GroovyReader {
             int first = block.brace().line();
             List<String> inside = lines.subList(first, block.end() - 1);
             String text = "/*" + "\n".repeat(first - 1) + "*/\n" + String.join("\n", inside);
-            Result result = read(source, text, read);
+            Result result = read(source, text, read, effort);
+            if (effort.spent().isPresent()) {
+                return Optional.of(result);
+            }
             if (!result.clean()) {
                 return Optional.empty();
             }
@@ -111,8 +113,9 @@ final class GroovyReader {
                 inside.set(last, "*/");
             }
         }
-        Result whole = read(source, String.join("\n", lines), read);
-        return whole.clean() && read.isEmpty() ? Optional.of(whole) : Optional.empty();
+        Result whole = read(source, String.join("\n", lines), read, effort);
+        boolean done = effort.spent().isPresent() || (whole.clean() && read.isEmpty());
+        return done ? Optional.of(whole) : Optional.empty();
     }
 
     /**
@@ -121,17 +124,23 @@ final class GroovyReader {
      * @param blocks what stands in braces that are empty in the text, by the place of the opening one; those met are
      *               taken out
      */
-    private static Result read(SourceText source, String text, Map<Place, List<Node>> blocks) {
+    private static Result read(SourceText source, String text, Map<Place, List<Node>> blocks, Effort effort) {
         Problems problems = new Problems();
         CompilerConfiguration configuration = new CompilerConfiguration();
         FirstError errors = new FirstError(configuration);
         SourceUnit unit = new SourceUnit(source.file(), text, configuration, null, errors);
+        WatchedParser parser = new WatchedParser(unit, effort);
         ModuleNode module;
         try {
-            module = new AstBuilder(unit, false, false).buildAST();
-        } catch (CompilationFailedException e) {
-            return failed(source, problems, errors.first, e);
+            module = parser.read();
         } catch (RuntimeException | AssertionError | StackOverflowError e) {
+            Optional<String> spent = effort.spent();
+            if (spent.isPresent()) {
+                Token at = parser.at();
+                Place where = source.place(at.getLine(), at.getCharPositionInLine() + 1);
+                problems.error(where, "limit", spent.get());
+                return new Result(Optional.empty(), 0, problems);
+            }
             return failed(source, problems, errors.first, e);
         }
         if (errors.first != null) {

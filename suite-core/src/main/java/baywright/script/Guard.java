@@ -82,6 +82,7 @@ final class Guard {
         private int arrows;
         private int operators;
         private int angles;
+        private int assignments;
 
         private void startAnew() {
             firstWord = "";
@@ -89,6 +90,7 @@ final class Guard {
             arrows = 0;
             operators = 0;
             angles = 0;
+            assignments = 0;
         }
     }
 
@@ -106,6 +108,14 @@ final class Guard {
 
     /** Whether only names were met since the last opening brace. */
     private boolean namesOfBlock;
+
+    /** A name with a capital letter that the token at hand may turn into a type; null when there is none. */
+    private Token capital;
+
+    /** The two tokens before the one at hand. */
+    private int before = GroovyLexer.NL;
+
+    private int beforeThat = GroovyLexer.NL;
 
     private Guard(SourceText source, Problems problems) {
         this.source = source;
@@ -167,7 +177,6 @@ final class Guard {
     private void tokens() {
         GroovyLangLexer lexer = new GroovyLangLexer(CharStreams.fromString(source.text()));
         lexer.removeErrorListeners();
-        int before = GroovyLexer.NL;
         boolean newLine = true;
         Token token = null;
         try {
@@ -191,8 +200,10 @@ final class Guard {
                     statements.element().startAnew();
                 }
                 count(token);
+                typed(token, newLine);
                 bracket(token, newLine);
                 blocks.see(token);
+                beforeThat = before;
                 before = type;
                 newLine = false;
             }
@@ -250,6 +261,9 @@ final class Guard {
         if (OPERATORS.contains(type)) {
             statement.operators++;
         }
+        if (type == GroovyLexer.ASSIGN && ++statement.assignments > 1) {
+            refuse(place(token), Refused.ONCE);
+        }
         if (statement.tokens > Limits.STATEMENT_TOKENS) {
             stop(
                     place(token),
@@ -287,6 +301,24 @@ final class Guard {
         }
         boolean isName = type == GroovyLexer.Identifier || type == GroovyLexer.COMMA;
         namesOfBlock = type == GroovyLexer.LBRACE || (namesOfBlock && isName);
+    }
+
+    /** A type before a name: a row of such declarations takes the parser longer than anything else. */
+    private void typed(Token token, boolean newLine) {
+        int type = token.getType();
+        boolean isName = before == GroovyLexer.CapitalizedIdentifier
+                && (type == GroovyLexer.Identifier || type == GroovyLexer.CapitalizedIdentifier);
+        boolean ofArray = type == GroovyLexer.RBRACK && before == GroovyLexer.LBRACK;
+        if (capital != null && !newLine && (isName || ofArray)) {
+            refuse(place(capital), Refused.TYPED);
+        }
+        boolean isUnit = before == GroovyLexer.DOT
+                && (beforeThat == GroovyLexer.IntegerLiteral || beforeThat == GroovyLexer.FloatingPointLiteral);
+        if (type == GroovyLexer.CapitalizedIdentifier && !isUnit) {
+            capital = token;
+        } else if (newLine || type != GroovyLexer.LBRACK || before != GroovyLexer.CapitalizedIdentifier) {
+            capital = null;
+        }
     }
 
     private void bracket(Token token, boolean firstOfLine) {

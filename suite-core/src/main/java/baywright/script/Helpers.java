@@ -1,6 +1,7 @@
 package baywright.script;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ final class Helpers {
 
     private final Evaluator run;
     private final Set<Place> active = new LinkedHashSet<>();
+    private final Set<Place> called = new HashSet<>();
 
     Helpers(Evaluator run) {
         this.run = run;
@@ -36,6 +38,22 @@ final class Helpers {
         return scope.find(call.name()).filter(v -> v.raw() instanceof Helper).map(v -> (Helper) v.raw());
     }
 
+    /** Looks into the helpers among statements that have been run and have called none of them so far. */
+    void lookInto(List<Node> body, Scope scope) {
+        for (Node node : body) {
+            boolean made = node instanceof Node.Define define
+                    && define.value() instanceof Node.Block block
+                    && !called.contains(block.place())
+                    && scope.find(define.name())
+                            .filter(v -> v.raw() instanceof Helper helper
+                                    && helper.block().place().equals(block.place()))
+                            .isPresent();
+            if (made) {
+                new HelperLook(run).block((Node.Block) ((Node.Define) node).value(), scope);
+            }
+        }
+    }
+
     /** Names of all helpers that can be called. */
     static Set<String> names(Scope scope) {
         Set<String> names = new TreeSet<>(scope.names());
@@ -58,6 +76,7 @@ final class Helpers {
             throw wrong(
                     call.place(), helper, parameters, "there are " + call.args().size() + " values");
         }
+        called.add(block.place());
         Scope inner = helper.scope().inner();
         List<Value> args = new ArrayList<>();
         call.args().forEach(a -> args.add(run.value(a, scope)));

@@ -1,5 +1,7 @@
 package baywright.script;
 
+import java.time.Duration;
+
 /**
  * How large a script and its values may be. Groovy's parser cannot be stopped once it runs, so the limits on text are
  * checked before it sees the text; they keep the slowest known constructs of Groovy 5.0.8 below a second.
@@ -10,7 +12,7 @@ public final class Limits {
     static final int TEXT = 64 * 1024;
 
     /** Tokens of one file. */
-    static final int TOKENS = 8_000;
+    static final int TOKENS = 4_000;
 
     /** Tokens of one statement, not counting what stands in its own braces. */
     static final int STATEMENT_TOKENS = 400;
@@ -67,7 +69,13 @@ public final class Limits {
     static final int SYNTAX_ERRORS = 10;
 
     /** Tokens given to the parser in all the rounds that look for further syntax errors; the first round is free. */
-    static final int TOKENS_AGAIN = 8_000;
+    static final int TOKENS_AGAIN = 4_000;
+
+    /** Tries of Groovy's parser for one file, in all rounds; see {@link Effort}. */
+    static final long TRIES = 12_000_000;
+
+    /** Processor time of the parser for one file; never reached as long as a try takes what it took when measured. */
+    static final Duration LONGEST_READING = Duration.ofSeconds(20);
 
     /** Problems kept of one file. */
     static final int PROBLEMS = 200;

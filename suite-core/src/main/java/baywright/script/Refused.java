@@ -11,7 +11,12 @@ import org.apache.groovy.parser.antlr4.GroovyLexer;
 final class Refused {
 
     private static final String TYPES = "a script declares states, facts and stages, never types";
-    private static final String ONCE = "a name gets its value once: def name = value";
+    /** Said of a second value. */
+    static final String ONCE = "a name gets its value once: def name = value";
+
+    /** Said of a local with a type. */
+    static final String TYPED = "a local is declared as def name = value, without a type and one at a time";
+
     private static final String WALK = "walk a list with for (x in list) { } or list.each { }";
     private static final String ARITHMETIC = "numbers know + - * / % and **";
     private static final String NOTHING_THROWN = "a script has nothing to throw or to catch";

@@ -47,6 +47,7 @@ public final class ScriptParser {
     public static Script parseHere(String file, String text) {
         Problems problems = new Problems();
         SourceText source = new SourceText(file, text);
+        Effort effort = new Effort();
         boolean parsed = false;
         int again = 0;
         for (int round = 0; round <= Limits.SYNTAX_ERRORS; round++) {
@@ -70,15 +71,16 @@ public final class ScriptParser {
             }
             parsed = true;
             GroovyReader.Result result = round == 0
-                    ? GroovyReader.read(source, verdict.blocks()).orElseGet(() -> GroovyReader.read(source))
-                    : GroovyReader.read(source);
+                    ? GroovyReader.read(source, verdict.blocks(), effort)
+                            .orElseGet(() -> GroovyReader.read(source, effort))
+                    : GroovyReader.read(source, effort);
             if (result.body().isPresent()) {
                 result.problems().sorted().stream()
                         .filter(p -> !source.isEmptied(p.place().line()))
                         .forEach(problems::add);
                 return new Script(file, result.body().get(), problems.sorted());
             }
-            GroovyReader.Result exact = closer(source, result);
+            GroovyReader.Result exact = closer(source, result, effort);
             exact.problems().sorted().stream()
                     .filter(p -> !source.isEmptied(p.place().line()))
                     .forEach(problems::add);
@@ -93,7 +95,7 @@ public final class ScriptParser {
      * Groovy's parser gives the opening brace of a block as the place of some errors inside it. Then what stands inside
      * is read alone, to find where exactly; if nothing is wrong there the brace it is.
      */
-    private static GroovyReader.Result closer(SourceText source, GroovyReader.Result result) {
+    private static GroovyReader.Result closer(SourceText source, GroovyReader.Result result, Effort effort) {
         if (result.errorLine() == 0) {
             return result;
         }
@@ -107,8 +109,8 @@ public final class ScriptParser {
         if (verdict.fatal() || !verdict.badLines().isEmpty()) {
             return result;
         }
-        GroovyReader.Result inside = GroovyReader.read(part);
-        return inside.body().isPresent() || inside.errorLine() == 0 ? result : closer(source, inside);
+        GroovyReader.Result inside = GroovyReader.read(part, effort);
+        return inside.body().isPresent() || inside.errorLine() == 0 ? result : closer(source, inside, effort);
     }
 
     private static boolean blankAll(SourceText source, Set<Integer> lines) {

@@ -161,7 +161,7 @@ final class TreeMaker {
                 && source.from(declaration.getLineNumber(), declaration.getColumnNumber())
                         .matches("def\\s.*");
         if (!plain) {
-            throw refuse(declaration, "a local is declared as def name = value, without a type and one at a time");
+            throw refuse(declaration, Refused.TYPED);
         }
         if (declaration.getRightExpression().getClass() == EmptyExpression.class) {
             throw refuse(declaration, "a local gets its value at once: def name = value");
@@ -408,7 +408,7 @@ final class TreeMaker {
                     expression(binary.getLeftExpression()), expression(binary.getRightExpression()), place(binary));
         }
         if (sign.equals("=")) {
-            throw refuse(binary, "a name gets its value once: def name = value");
+            throw refuse(binary, Refused.ONCE);
         }
         Operator operator = Operator.binary(sign)
                 .orElseThrow(() -> refuse(

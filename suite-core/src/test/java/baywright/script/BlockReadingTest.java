@@ -47,8 +47,8 @@ class BlockReadingTest {
         if (verdict.fatal() || !verdict.badLines().isEmpty()) {
             return Optional.empty();
         }
-        Optional<GroovyReader.Result> apart = GroovyReader.read(source, verdict.blocks());
-        GroovyReader.Result whole = GroovyReader.read(source);
+        Optional<GroovyReader.Result> apart = GroovyReader.read(source, verdict.blocks(), new Effort());
+        GroovyReader.Result whole = GroovyReader.read(source, new Effort());
         apart.ifPresent(read -> {
             assertThat(whole.problems().sorted()).as(text).isEmpty();
             assertThat(read.body()).as(text).isEqualTo(whole.body());

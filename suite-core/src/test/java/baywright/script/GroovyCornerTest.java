@@ -18,7 +18,7 @@ class GroovyCornerTest {
     void onlyTheReaderKnowsGroovy() {
         noClasses()
                 .that()
-                .haveNameNotMatching("baywright\\.script\\.(BlockFinder|Guard|GroovyReader|TreeMaker|Refused)(\\$.*)?")
+                .haveNameNotMatching("baywright\\.script\\.(BlockFinder|Guard|GroovyReader|TreeMaker|Refused|WatchedParser)(\\$.*)?")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("groovy..", "groovyjarjarantlr4..", "org.codehaus.groovy..", "org.apache.groovy..")

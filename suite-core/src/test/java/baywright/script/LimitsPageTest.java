@@ -35,6 +35,7 @@ class LimitsPageTest {
         rows.put("steps of one evaluation", Limits.STEPS);
         rows.put("steps of all evaluations that the checking of one file takes", Limits.FILE_STEPS);
         rows.put("syntax errors looked for in one file", Limits.SYNTAX_ERRORS);
+        rows.put("tries of the parser for one file", (int) Limits.TRIES);
         rows.put("problems kept of one file", Limits.PROBLEMS);
 
         String page = Files.readString(PAGE);

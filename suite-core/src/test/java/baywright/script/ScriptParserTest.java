@@ -70,7 +70,7 @@ class ScriptParserTest {
         return Stream.of(
                 Arguments.of("long text", "a '" + "x".repeat(70_000) + "'", "at most 65536 characters"),
                 Arguments.of("long token", "a '" + "x".repeat(5_000) + "'", "at most 4000 characters"),
-                Arguments.of("many tokens", "a 1\n".repeat(4_001), "at most 8000 words and signs"),
+                Arguments.of("many tokens", "a 1\n".repeat(2_001), "at most 4000 words and signs"),
                 Arguments.of("long statement", "a " + "1, ".repeat(300) + "1", "at most 400 words and signs"),
                 Arguments.of("deep round", "(".repeat(30) + "1" + ")".repeat(30), "24 deep"),
                 Arguments.of("deep square", "a(" + "[".repeat(30) + "]".repeat(30) + ")", "24 deep"),
