@@ -31,7 +31,8 @@ final class AfterBlock extends Blocks {
                             .takesSeveral("states", STATES)
                             .named("reach", REACH, "zone")
                             .named("unless", STATES)
-                            .means("these states hold from the end of the hands-on time")
+                            .means("these states hold from the end of the hands-on time; 'reach:' says how far from the"
+                                    + " step's zones, 'unless:' which state spares a zone beyond them")
                             .example("sets 'iron-clear', 'wet'"),
                     word("clears")
                             .takesSeveral("states", STATES)

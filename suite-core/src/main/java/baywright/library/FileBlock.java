@@ -44,9 +44,10 @@ final class FileBlock extends Blocks {
                             .named("scope", Type.oneOf("zone", "vehicle", "condition"), "zone")
                             .means(
                                     "a fact about a zone, the vehicle or the bay that stages find, set and clear. A state"
-                                            + " ends when its opposite begins; a state 'madeOf:' others holds while all of them do;"
-                                            + " 'lasts:' says how long it holds before it must be made again; a condition is given"
-                                            + " by the bay")
+                                            + " ends when its opposite begins; what it 'implies:' holds as long as it does; a state"
+                                            + " 'madeOf:' others holds while all of them do; 'lasts:' says how long it holds before it"
+                                            + " must be made again. 'scope:' says what it is true of: a zone, the vehicle as a whole,"
+                                            + " or, as a condition, the bay and its air")
                             .example("state 'washed', means: 'contact-washed, no loose grit', opposite: 'loose-soil'"),
                     word("surface")
                             .takes(

@@ -24,7 +24,8 @@ final class FilmBlock extends Blocks {
                     .takes("likely", Type.THICKNESS)
                     .takes("most", Type.THICKNESS)
                     .named("times", TimeBlock.FACTOR, BigDecimal.ONE)
-                    .means("film taken off: least, most frequent, most seen in practice; several lines add up")
+                    .means(
+                            "film taken off: the least seen in practice, the most frequent and the most; several lines add up")
                     .example("removes 1.um, 2.um, 3.um, times: passes")));
 
     private final List<Removal> removals = new ArrayList<>();

@@ -87,7 +87,8 @@ public final class LanguagePage {
         line("");
         line("- Numbers `12`, `0.5`; amounts are a number, a dot and a unit: `3.min`, `70.ml`. Units: "
                 + Arrays.stream(Unit.values()).map(u -> "`" + u.symbol() + "`").collect(Collectors.joining(", "))
-                + ".");
+                + ": `um` is a micrometre, `mil` 25.4 of them, `m2` a square metre, `C` a degree Celsius, `each` a piece,"
+                + " `ms2` a metre per second squared (vibration), `dB` a level of noise.");
         line(
                 "- Texts `'wet'`, or `\"${passes} passes\"` with parts worked out; `true`, `false`; lists `['wet', 'dry']`;"
                         + " maps `[passes: 1]`; ranges with both ends `12.min..14.min`.");
@@ -104,6 +105,10 @@ public final class LanguagePage {
         line(
                 "- A word's arguments follow it on its line, those by name last: `attended 3.min, 4.min, 8.min, per: 'm2'`."
                         + " Round brackets are needed where a first argument begins with `-` or `[`: `worksOn(['paint'])`.");
+        line(
+                "- A driver, behind `per:`, says what a figure is taken times: `vehicle` once, `zone` for each zone, `m2` and `m` as"
+                        + " measured on the zones, `wheel`, `seat`, `pane`, `panel` and the like as the shape of vehicle has them, `chip`,"
+                        + " `spot` and `piece` as the survey or the step counts them.");
         line("");
         for (Word word : StageLanguage.VOCABULARY.functions()) {
             word(word);

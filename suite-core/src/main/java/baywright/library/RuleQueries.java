@@ -47,7 +47,8 @@ final class RuleQueries {
                     .named("sameBay", Type.YES_NO, false)
                     .means(
                             "in a rule: how long ago the last step of these stages or families ended on this zone; null if"
-                                    + " there was none. 'sameBay: true' counts only work in the bay of this step")
+                                    + " there was none. 'near:' and 'anywhere:' are those of 'holds'; 'sameBay: true' counts only"
+                                    + " work in the bay of this step")
                     .example("since('sanding', anywhere: true) < 60.min"),
             steps("count")
                     .means("in a rule: how many steps of these stages or families came before on this zone")

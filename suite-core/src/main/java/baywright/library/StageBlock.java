@@ -60,7 +60,10 @@ final class StageBlock extends Blocks {
                                             .naming("surface"))
                             .means("the kinds of surface that it may be done on")
                             .example("worksOn 'paint', 'glass', 'wheel'"),
-                    word("before").opens("before").means("what it finds").example("before { needs 'washed' }"),
+                    word("before")
+                            .opens("before")
+                            .means("what must hold before it begins")
+                            .example("before { needs 'washed' }"),
                     word("after").opens("after").means("what it leaves behind").example("after { sets 'iron-clear' }"),
                     word("time")
                             .opens("time")

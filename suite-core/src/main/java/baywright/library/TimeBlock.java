@@ -32,7 +32,7 @@ final class TimeBlock extends Blocks {
                             .named("per", DRIVER, "vehicle")
                             .named("times", FACTOR, BigDecimal.ONE)
                             .means(
-                                    "hands-on time of one person: least, most frequent, most seen in practice, for each unit"
+                                    "hands-on time of one person: the least seen in practice, the most frequent and the most, for each unit"
                                             + " of the driver; several lines add up")
                             .example("attended 0.4.min, 0.6.min, 1.0.min, per: 'm2', times: passes"),
                     word("standing")

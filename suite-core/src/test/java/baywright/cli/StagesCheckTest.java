@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,7 +29,7 @@ class StagesCheckTest {
         desk = new Desk(folder.resolve("settings"), folder);
     }
 
-    /** One script of each technique; the whole set is held to its places by the tests of the loader. */
+    /** One script of each technique. */
     private static Map<String, HostileScript> sample() {
         Map<String, HostileScript> sample = new LinkedHashMap<>();
         for (HostileScript script : HostileScript.all()) {
@@ -36,19 +38,24 @@ class StagesCheckTest {
         return sample;
     }
 
+    /** All of them in one folder, some of them with the same ids: each is refused where it is refused alone. */
     @Test
-    void aFolderOfHostileScriptsIsBadInputAndEachIsNamed() throws IOException {
-        Path scripts = Files.createDirectories(folder.resolve("hostile"));
-        Map<String, HostileScript> sample = sample();
-        for (Map.Entry<String, HostileScript> one : sample.entrySet()) {
-            one.getValue().writeTo(scripts.resolve(one.getKey() + ".groovy"), 9);
+    void theWholeHostileSetInOneFolderIsRefusedPlaceByPlace() throws IOException {
+        Path scripts = folder.resolve("set");
+        for (HostileScript script : HostileScript.all()) {
+            Path file = scripts.resolve(script.name());
+            Files.createDirectories(file.getParent());
+            script.writeTo(file, 9);
         }
 
         Desk.Answer answer = desk.answerTo("stages", "check", scripts.toString());
 
-        assertThat(sample).hasSizeGreaterThan(20);
         assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);
-        sample.keySet().forEach(technique -> assertThat(answer.out()).contains(technique + ".groovy:"));
+        Set<String> lines = answer.out().lines().collect(Collectors.toSet());
+        assertThat(HostileScript.all()).hasSizeGreaterThan(400).allSatisfy(script -> {
+            String place = script.name() + (script.place().equals("0:0") ? "" : ":" + script.place());
+            assertThat(lines).anyMatch(line -> line.contains(place + ": "));
+        });
         assertThat(answer.out()).doesNotContain("\u001b", "\tat ");
     }
 

@@ -18,7 +18,8 @@ class GroovyCornerTest {
     void onlyTheReaderKnowsGroovy() {
         noClasses()
                 .that()
-                .haveNameNotMatching("baywright\\.script\\.(BlockFinder|Guard|GroovyReader|TreeMaker|Refused|WatchedParser)(\\$.*)?")
+                .haveNameNotMatching(
+                        "baywright\\.script\\.(BlockFinder|Guard|GroovyReader|TreeMaker|Refused|WatchedParser)(\\$.*)?")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("groovy..", "groovyjarjarantlr4..", "org.codehaus.groovy..", "org.apache.groovy..")
