@@ -225,6 +225,7 @@ final class FilmPrinter {
         one.put("zone", film.zone());
         one.put("readable", film.readable());
         one.put("count", film.count());
+        one.put("wanted", film.wanted());
         film.statistics().ifPresent(s -> {
             one.put("least", Answers.figure(s.lowest().micrometres()));
             one.put("leastAt", s.lowest().source());

@@ -26,7 +26,7 @@ class MutationTest {
     private static final List<StageNeeds> TABLE = StageNeeds.table();
 
     /** What can be taken out of a stage. */
-    private record Mutant(String stage, String line) {}
+    record Mutant(String stage, String line) {}
 
     @Test
     void everyRuleIsMissedWhenItIsTakenOut() {
@@ -73,7 +73,7 @@ class MutationTest {
     }
 
     /** Each need, wish and refusal that any use of a stage may have, once. */
-    private static List<Mutant> mutants() {
+    static List<Mutant> mutants() {
         Set<Mutant> all = new LinkedHashSet<>();
         for (Stage stage : LIBRARY.stages()) {
             Set<String> lines = new LinkedHashSet<>(StageNeeds.of(LIBRARY, stage, ""));
