@@ -64,6 +64,9 @@ final class ExplanationWitness implements Walk.Witness {
     private final List<List<Moment>> moments = new ArrayList<>();
     private final List<Set<String>> held = new ArrayList<>();
 
+    /** For each row the states that held already when they were last set. */
+    private final List<BitSet> renewed = new ArrayList<>();
+
     ExplanationWitness(Prover prover, Plan plan) {
         states = prover.states();
         vehicle = prover.vehicle();
@@ -76,6 +79,7 @@ final class ExplanationWitness implements Walk.Witness {
             held.add(names);
             found.add(List.copyOf(names));
             moments.add(new ArrayList<>());
+            renewed.add(new BitSet());
         }
         steps.forEach(s -> {
             makes.add(new TreeMap<>());
@@ -134,12 +138,14 @@ final class ExplanationWitness implements Walk.Witness {
         }
     }
 
-    /** What never was there was ended by nobody, and nobody is relied on for it. */
+    /** What never was there was ended by nobody, and who ends only what it began itself is not relied on for that. */
     private void gone(int step, int row, int state, Condition condition) {
         Tracks tracks = walk.tracks();
         for (int home : homes(row, state)) {
             int by = tracks.clearedBy(home, state);
-            if (by >= 0 && !tracks.holds(home, state)) {
+            boolean ownDoing =
+                    tracks.setBy(home, state) == by && !renewed.get(home).get(state);
+            if (by >= 0 && !tracks.holds(home, state) && !ownDoing) {
                 tie(step, by, "", state, condition, home);
             }
         }
@@ -222,6 +228,9 @@ final class ExplanationWitness implements Walk.Witness {
         List<Change> byItself = new ArrayList<>();
         for (int state = 0; state < states.count(); state++) {
             String id = states.id(state);
+            if (!before && now.setBy(row, state) == step) {
+                renewed.get(row).set(state, had.contains(id));
+            }
             boolean comes = has.contains(id) && !had.contains(id);
             if (comes || (had.contains(id) && !has.contains(id))) {
                 int part = changed(state, row, comes, step, now);

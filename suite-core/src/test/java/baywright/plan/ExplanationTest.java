@@ -183,6 +183,23 @@ class ExplanationTest {
     }
 
     @Test
+    void whoEndsOnlyWhatItBeganIsNotReliedOnForThat() {
+        Stages stages = new Stages()
+                .opposites("soft", "cured")
+                .stage(terms("wax").sets("soft").arrives("cured", 30))
+                .stage(terms("hand-over").refuses("soft"));
+        Explanation once =
+                Explanation.of(stages.setting(), plan(step("a", "wax", "bonnet"), step("b", "hand-over", "bonnet")));
+        assertThat(once.step("a").orElseThrow().carries()).isEmpty();
+
+        Setting found = stages.setting(new Survey(Map.of(), List.of("soft"), Map.of()));
+        Explanation renewed = Explanation.of(found, plan(step("a", "wax", "bonnet"), step("b", "hand-over", "bonnet")));
+        assertThat(renewed.step("a").orElseThrow().carries())
+                .extracting(Link::state, Link::gone)
+                .containsExactly(tuple("soft", true));
+    }
+
+    @Test
     void withoutAStepTheProofFindsWhatReliedOnIt() {
         Plan plan = plan(
                 step("a", "wash", "bonnet"),
