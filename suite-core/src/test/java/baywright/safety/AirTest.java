@@ -53,6 +53,27 @@ class AirTest {
         assertThat(DewPoint.ofFahrenheit(53)).isCloseTo(11.7, within(0.05));
     }
 
+    // CV-36: NIOSH Pocket Guide, isopropyl alcohol: 1 ppm is 2.46 mg/m³, 500 ppm 1225 mg/m³
+    // (printed with 24.45 l/mol), relative density 0.79
+    @Test
+    void propanolsFiguresAgreeWithEachOther() {
+        double molarMass = Substance.of("propan-2-ol").orElseThrow().molarMass();
+        assertThat(SolventAir.milligrams(1, molarMass, 25)).isCloseTo(2.46, within(0.005));
+        assertThat(SolventAir.milligrams(500, molarMass, 25)).isCloseTo(1225, within(0.004 * 1225));
+        assertThat(Substance.of("propan-2-ol").orElseThrow().density()).isCloseTo(0.79, within(0.005 + 1e-9));
+    }
+
+    // CV-37: EH40/2005 (from memory), fifteen-minute values, cross-checked with CV-38
+    @ParameterizedTest
+    @CsvSource({"propan-2-ol, 500, 1250, 1249.2", "xylene, 100, 441, 441.4"})
+    void shortLimitsOfTheUnitedKingdom(String id, double ppm, double milligrams, double reckoned) {
+        Substance substance = Substance.of(id).orElseThrow();
+        assertThat(substance.limit("uk").shortPpm()).hasValue(ppm);
+        assertThat(SolventAir.milligrams(ppm, substance.molarMass(), 20))
+                .isCloseTo(reckoned, within(0.0005 * reckoned))
+                .isCloseTo(milligrams, within(0.004 * milligrams));
+    }
+
     // CV-37: EH40/2005 (from memory), cross-checked with CV-38
     @ParameterizedTest
     @CsvSource({
