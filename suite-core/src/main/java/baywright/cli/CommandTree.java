@@ -51,6 +51,7 @@ class CommandTree {
                         .addSubcommand(new PlanMendCommand(session))
                         .addSubcommand(new PlanQuoteCommand(session))
                         .addSubcommand(new PlanChanceCommand(session))
+                        .addSubcommand(new PlanOptionsCommand(session))
                         .addSubcommand(new PlanSafetyCommand(session))
                         .addSubcommand(new PlanCardCommand(session)))
                 .addSubcommand(new DemoCommand(session))
