@@ -34,6 +34,7 @@ final class QuoteJson {
         margin.put("loss", quote.margin().loss());
         quote.margin().afterDirect().ifPresent(p -> margin.put("afterDirectPercent", Answers.figure(p)));
         quote.margin().afterAll().ifPresent(p -> margin.put("afterAllPercent", Answers.figure(p)));
+        quote.margin().target().ifPresent(target -> margin.put("target", target.getAmount()));
         margin.put("ownerSigns", quote.margin().ownerSigns());
         answer.put("deposit", quote.deposit().getAmount());
         answer.put("validUntil", quote.validUntil().toString());
@@ -55,6 +56,15 @@ final class QuoteJson {
         one.put("net", price.net().getAmount());
         one.put("tax", price.tax().getAmount());
         one.put("gross", price.gross().getAmount());
+        if (price.taxes().size() > 1) {
+            ArrayNode taxes = one.putArray("taxes");
+            price.taxes().forEach(tax -> {
+                ObjectNode rate = taxes.addObject();
+                rate.put("percent", Answers.figure(tax.percent()));
+                rate.put("net", tax.net().getAmount());
+                rate.put("tax", tax.tax().getAmount());
+            });
+        }
         return one;
     }
 

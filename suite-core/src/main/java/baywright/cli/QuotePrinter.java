@@ -6,6 +6,7 @@ import baywright.money.CapFit;
 import baywright.money.Margin;
 import baywright.money.Part;
 import baywright.money.Position;
+import baywright.money.Price;
 import baywright.money.Quote;
 import baywright.money.Range;
 import baywright.plan.Finding;
@@ -147,11 +148,16 @@ final class QuotePrinter {
         Range range = quote.range();
         Margin margin = quote.margin();
         table.add(session.text("figure.net"), numbers.money(quote.price().net()), "");
-        table.add(
-                session.text("figure.tax", quote.terms().tax().name()),
-                numbers.money(quote.price().tax()),
-                session.text(
-                        "figure.tax.note", numbers.number(quote.terms().tax().percent(), 3)));
+        boolean several = quote.price().taxes().size() > 1;
+        for (Price.Tax tax : quote.price().taxes()) {
+            String percent = numbers.number(tax.percent(), 3);
+            table.add(
+                    session.text("figure.tax", quote.terms().tax().name()),
+                    numbers.money(tax.tax()),
+                    several
+                            ? session.text("figure.tax.note-of", percent, numbers.money(tax.net()))
+                            : session.text("figure.tax.note", percent));
+        }
         table.add(
                 session.text("figure.price"),
                 numbers.money(quote.price().gross()),
@@ -173,6 +179,11 @@ final class QuotePrinter {
                 session.text("figure.after-all"),
                 percent(margin.afterAll()),
                 margin.ownerSigns() ? session.console().paint(Ink.WARN, session.text("figure.owner")) : "");
+        margin.target()
+                .ifPresent(target -> table.add(
+                        session.text("figure.target"),
+                        numbers.money(target),
+                        quote.price().net().isLessThan(target) ? session.text("figure.target.below") : ""));
         outlook.addTo(table);
         table.print(session.console(), INDENT);
     }

@@ -2,7 +2,9 @@ package baywright.money;
 
 import baywright.plan.Step.Priority;
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -13,17 +15,18 @@ final class Labour {
 
     private final Rates rates;
     private final JobTerms terms;
-    private final HourCost hour;
-    private final BigDecimal soldHour;
-    private final BigDecimal idleHour;
-    private final BigDecimal charge;
+    private final Map<String, Pay> bySkill = new HashMap<>();
+
+    /** What an hour of a skill costs and is sold for; worked out once. */
+    private record Pay(
+            String skill, HourCost hour, BigDecimal sold, BigDecimal idle, String grade, BigDecimal charge) {}
 
     /** Whose hours: a step's, or a family's for the whole job. */
     private record Work(
-            Optional<String> step, Priority priority, String subject, BigDecimal minutes, BigDecimal hours) {
+            Optional<String> step, Priority priority, String subject, BigDecimal minutes, BigDecimal hours, Pay pay) {
 
-        Work(Optional<String> step, Priority priority, String subject, BigDecimal minutes) {
-            this(step, priority, subject, minutes, minutes.divide(SIXTY, Rates.PRECISION));
+        Work(Optional<String> step, Priority priority, String subject, BigDecimal minutes, Pay pay) {
+            this(step, priority, subject, minutes, minutes.divide(SIXTY, Rates.PRECISION), pay);
         }
 
         Origin origin() {
@@ -40,18 +43,23 @@ final class Labour {
     Labour(Rates rates, JobTerms terms) {
         this.rates = rates;
         this.terms = terms;
-        hour = rates.hourCost();
-        soldHour = hour.perSoldHour();
-        idleHour = hour.idlePerSoldHour();
-        charge = rates.chargeFor(terms.grade());
+    }
+
+    /** The pay of a skill; the empty text for work that asks for none. */
+    private Pay pay(String skill) {
+        return bySkill.computeIfAbsent(skill, s -> {
+            HourCost hour = rates.hourCostOf(s);
+            String grade = rates.gradeOf(s, terms.grade());
+            return new Pay(s, hour, hour.perSoldHour(), hour.idlePerSoldHour(), grade, rates.chargeFor(grade));
+        });
     }
 
     /** Cost and price of so many minutes; nothing for none, and no line for a rate of nothing. */
-    List<LedgerLine> of(Optional<String> step, Priority priority, String subject, BigDecimal minutes) {
+    List<LedgerLine> of(Optional<String> step, Priority priority, String subject, BigDecimal minutes, String skill) {
         if (minutes.signum() == 0) {
             return List.of();
         }
-        Work work = new Work(step, priority, subject, minutes);
+        Work work = new Work(step, priority, subject, minutes, pay(skill));
         return Stream.of(pay(work), idle(work), overhead(work), rework(work), price(work), discount(work))
                 .filter(line -> line.rate().signum() != 0)
                 .toList();
@@ -59,7 +67,7 @@ final class Labour {
 
     /** Wear of the machine of a step over so many minutes. */
     LedgerLine machine(String step, Priority priority, String stage, BigDecimal minutes) {
-        Work work = new Work(Optional.of(step), priority, stage, minutes);
+        Work work = new Work(Optional.of(step), priority, stage, minutes, pay(""));
         return work.line(
                 LineKind.MACHINE,
                 work.hours(),
@@ -71,7 +79,13 @@ final class Labour {
 
     private LedgerLine pay(Work work) {
         return work.line(
-                LineKind.LABOUR_COST, work.hours(), "h", hour.perPaidHour(), work.origin(), wage(), employer());
+                LineKind.LABOUR_COST,
+                work.hours(),
+                "h",
+                work.pay().hour().perPaidHour(),
+                work.origin(),
+                wage(work),
+                employer());
     }
 
     private LedgerLine idle(Work work) {
@@ -79,9 +93,9 @@ final class Labour {
                 LineKind.IDLE_COST,
                 work.hours(),
                 "h",
-                idleHour,
+                work.pay().idle(),
                 work.origin(),
-                wage(),
+                wage(work),
                 employer(),
                 new Origin.Term("rates.utilisationPercent", rates.utilisationPercent()));
     }
@@ -97,7 +111,7 @@ final class Labour {
     }
 
     private LedgerLine rework(Work work) {
-        BigDecimal cost = work.hours().multiply(soldHour);
+        BigDecimal cost = work.hours().multiply(work.pay().sold());
         return work.line(
                 LineKind.REWORK,
                 cost,
@@ -112,13 +126,13 @@ final class Labour {
                 LineKind.LABOUR,
                 work.hours(),
                 "h",
-                charge,
+                work.pay().charge(),
                 work.origin(),
-                new Origin.Term("rates.charge." + terms.grade(), charge));
+                new Origin.Term("rates.charge." + work.pay().grade(), work.pay().charge()));
     }
 
     private LedgerLine discount(Work work) {
-        BigDecimal price = work.hours().multiply(charge);
+        BigDecimal price = work.hours().multiply(work.pay().charge());
         return work.line(
                 LineKind.DISCOUNT,
                 price,
@@ -128,8 +142,11 @@ final class Labour {
                 new Origin.Term("price.discountLabourPercent", terms.discountLabourPercent()));
     }
 
-    private Origin wage() {
-        return new Origin.Term("rates.wage", rates.wage());
+    private Origin wage(Work work) {
+        String skill = work.pay().skill();
+        return rates.wageOf(skill)
+                .map(own -> new Origin.Term("rates.bySkill." + skill + ".wage", own))
+                .orElse(new Origin.Term("rates.wage", rates.wage()));
     }
 
     private Origin employer() {

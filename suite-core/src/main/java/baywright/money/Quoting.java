@@ -1,5 +1,6 @@
 package baywright.money;
 
+import baywright.library.Stage;
 import baywright.money.LineKind.Column;
 import baywright.plan.Finding;
 import baywright.plan.Plan;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -25,6 +27,7 @@ import org.joda.money.Money;
 /** From a proof and a ledger to the offer. */
 public final class Quoting {
 
+    private final Setting setting;
     private final SiteTerms site;
     private final Ledger ledger;
     private final CurrencyUnit currency;
@@ -32,7 +35,14 @@ public final class Quoting {
     private final BigDecimal contingencyPercent;
     private final Map<String, Step> steps = new HashMap<>();
 
-    private Quoting(SiteTerms site, Plan plan, Ledger ledger, Optional<BigDecimal> cap, BigDecimal contingencyPercent) {
+    private Quoting(
+            Setting setting,
+            SiteTerms site,
+            Plan plan,
+            Ledger ledger,
+            Optional<BigDecimal> cap,
+            BigDecimal contingencyPercent) {
+        this.setting = setting;
         this.site = site;
         plan.steps().forEach(step -> steps.put(step.id(), step));
         this.ledger = ledger;
@@ -103,7 +113,7 @@ public final class Quoting {
                 site,
                 ledger.terms(),
                 cap);
-        return new Quoting(site, plan, ledger, cap, contingencyPercent)
+        return new Quoting(setting, site, plan, ledger, cap, contingencyPercent)
                 .quote(new ProofRecord(setting.library().hash(), inputs, at, softened(proof)));
     }
 
@@ -147,11 +157,11 @@ public final class Quoting {
 
     private Part part(Priority priority) {
         Range upTo = range(priority);
-        List<BigDecimal> own = accounts(priority, priority).values().stream().toList();
+        List<TaxRule.Taxed> own = taxed(accounts(priority, priority));
         return new Part(
                 priority,
                 ledger.total(Column.MINUTES, priority),
-                site.tax().priceOf(currency, own),
+                site.tax().priceOfAll(currency, own),
                 upTo,
                 cap.map(most -> new CapFit(most, upTo.low().gross())),
                 cap.map(most -> new CapFit(most, upTo.high().gross())));
@@ -159,18 +169,20 @@ public final class Quoting {
 
     /** The price of a priority and those before it; where lines are taxed one by one, contingency is one more line. */
     private Range range(Priority last) {
-        List<BigDecimal> nets = accounts(Priority.MUST, last).values().stream().toList();
+        List<TaxRule.Taxed> nets = taxed(accounts(Priority.MUST, last));
         BigDecimal labour = ledger.totalUpTo(LineKind.LABOUR, last).add(ledger.totalUpTo(LineKind.DISCOUNT, last));
         BigDecimal extra = labour.multiply(Percent.share(contingencyPercent));
-        List<BigDecimal> withExtra =
-                Stream.concat(nets.stream(), Stream.of(extra)).toList();
+        List<TaxRule.Taxed> withExtra = Stream.concat(
+                        nets.stream(),
+                        Stream.of(new TaxRule.Taxed(extra, site.tax().percent())))
+                .toList();
         return new Range(
-                site.tax().priceOf(currency, nets), site.tax().priceOf(currency, withExtra), contingencyPercent);
+                site.tax().askedFor(currency, nets), site.tax().askedFor(currency, withExtra), contingencyPercent);
     }
 
     private List<Position> positions(Price price) {
         Map<Account, BigDecimal> accounts = accounts(Priority.MUST, Priority.COULD);
-        List<Money> nets = coins(price, List.copyOf(accounts.values()));
+        List<Money> nets = coins(price, taxed(accounts));
         Map<Account, Priority> priorities = priorities();
         List<Position> positions = new ArrayList<>();
         accounts.forEach((account, exact) -> positions.add(new Position(
@@ -190,13 +202,54 @@ public final class Quoting {
         return highest;
     }
 
-    private List<Money> coins(Price price, List<BigDecimal> exact) {
-        if (site.tax().on() == TaxRule.On.LINE || price.net().isZero()) {
-            return exact.stream()
-                    .map(net -> Rounding.toCoins(currency, net, TaxRule.PRICES))
-                    .toList();
+    /** The net of each rate is shared out among what is taxed at it. */
+    private List<Money> coins(Price price, List<TaxRule.Taxed> all) {
+        boolean asTheyAre =
+                site.tax().on() == TaxRule.On.LINE && site.tax().priceStep().isEmpty();
+        Money[] coins = new Money[all.size()];
+        for (Price.Tax rate : price.taxes()) {
+            int[] places = IntStream.range(0, coins.length)
+                    .filter(i -> all.get(i).percent().compareTo(rate.percent()) == 0)
+                    .toArray();
+            List<BigDecimal> exact =
+                    Arrays.stream(places).mapToObj(i -> all.get(i).exactNet()).toList();
+            List<Money> parts = asTheyAre || rate.net().isZero()
+                    ? exact.stream()
+                            .map(net -> Rounding.toCoins(currency, net, TaxRule.PRICES))
+                            .toList()
+                    : Shares.of(rate.net(), exact);
+            for (int k = 0; k < places.length; k++) {
+                coins[places[k]] = parts.get(k);
+            }
         }
-        return Shares.of(price.net(), exact);
+        return List.of(coins);
+    }
+
+    private List<TaxRule.Taxed> taxed(Map<Account, BigDecimal> accounts) {
+        return accounts.entrySet().stream()
+                .map(entry -> new TaxRule.Taxed(entry.getValue(), percentOf(entry.getKey())))
+                .toList();
+    }
+
+    /** The rate of what an account is for; the rest of an opened pack goes with the first step that used of it. */
+    private BigDecimal percentOf(Account account) {
+        if (site.tax().others().isEmpty()) {
+            return site.tax().percent();
+        }
+        Optional<String> step = account.step()
+                .or(() -> ledger.lines(LineKind.MATERIAL).stream()
+                        .filter(line ->
+                                line.step().isPresent() && line.subject().equals(account.subject()))
+                        .findFirst()
+                        .flatMap(LedgerLine::step));
+        return site.tax()
+                .percentFor(step.map(id -> family(steps.get(id).stage())).orElse(account.subject()));
+    }
+
+    private String family(String stage) {
+        return Optional.ofNullable(setting.library().stageById().get(stage))
+                .map(Stage::family)
+                .orElse("");
     }
 
     /** Who a price line is put down to: a step, or a family or an item of the whole job. */

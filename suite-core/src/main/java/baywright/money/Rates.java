@@ -27,6 +27,7 @@ import org.joda.money.CurrencyUnit;
  * @param materialMarkupPercent what is added to the cost of materials, not negative
  * @param margins               margins below which the owner signs
  * @param contingency           what is held ready above the price
+ * @param bySkill               for steps that ask for a skill, by the skill; steps of other skills go by the job's grade
  */
 public record Rates(
         CurrencyUnit currency,
@@ -40,21 +41,45 @@ public record Rates(
         BigDecimal reworkPercent,
         BigDecimal materialMarkupPercent,
         Margins margins,
-        Contingency contingency) {
+        Contingency contingency,
+        Map<String, SkillRate> bySkill) {
 
     /** Precision of every division of money: 34 significant digits, half even. */
     static final MathContext PRECISION = MathContext.DECIMAL128;
+
+    /**
+     * What a skill is charged and paid.
+     *
+     * @param grade one of the charge-out rates
+     * @param wage  pay per paid hour where it differs from the shop's, not negative
+     */
+    public record SkillRate(String grade, Optional<BigDecimal> wage) {}
 
     /**
      * Margins, as percent of the net price, below which the owner signs.
      *
      * @param afterDirectPercent after the pay of the hours worked and the materials, below 100
      * @param afterAllPercent    after everything that the job costs, below 100
+     * @param targetPercent      what the shop would like to be left after everything, below 100 and not below
+     *                           {@code afterAllPercent}
      */
-    public record Margins(BigDecimal afterDirectPercent, BigDecimal afterAllPercent) {
+    public record Margins(
+            BigDecimal afterDirectPercent, BigDecimal afterAllPercent, Optional<BigDecimal> targetPercent) {
         public Margins {
+            targetPercent.ifPresent(target -> {
+                requireBelow100("margins.targetPercent", target);
+                if (target.compareTo(afterAllPercent) < 0) {
+                    throw new IllegalArgumentException(
+                            "margins.targetPercent must not be below afterAllPercent, got " + target.toPlainString());
+                }
+            });
             requireBelow100("margins.afterDirectPercent", afterDirectPercent);
             requireBelow100("margins.afterAllPercent", afterAllPercent);
+        }
+
+        /** Without a target. */
+        public Margins(BigDecimal afterDirectPercent, BigDecimal afterAllPercent) {
+            this(afterDirectPercent, afterAllPercent, Optional.empty());
         }
 
         private static void requireBelow100(String field, BigDecimal percent) {
@@ -128,8 +153,47 @@ public record Rates(
         requireNotNegative("rates.wastePerJob", wastePerJob);
         requireNotNegative("rates.reworkPercent", reworkPercent);
         requireNotNegative("rates.materialMarkupPercent", materialMarkupPercent);
+        for (Map.Entry<String, SkillRate> skill : bySkill.entrySet()) {
+            String field = "rates.bySkill." + skill.getKey();
+            if (!charge.containsKey(skill.getValue().grade())) {
+                throw new IllegalArgumentException(
+                        field + " names the rate '" + skill.getValue().grade() + "', which rates.charge has not");
+            }
+            skill.getValue().wage().ifPresent(pay -> requireNotNegative(field + ".wage", pay));
+        }
+        bySkill = Collections.unmodifiableSortedMap(new TreeMap<>(bySkill));
         SortedMap<String, BigDecimal> sorted = new TreeMap<>(charge);
         charge = Collections.unmodifiableSortedMap(sorted);
+    }
+
+    /** The same for every skill. */
+    public Rates(
+            CurrencyUnit currency,
+            Map<String, BigDecimal> charge,
+            BigDecimal wage,
+            BigDecimal employerPercent,
+            BigDecimal utilisationPercent,
+            BigDecimal overhead,
+            BigDecimal machine,
+            BigDecimal wastePerJob,
+            BigDecimal reworkPercent,
+            BigDecimal materialMarkupPercent,
+            Margins margins,
+            Contingency contingency) {
+        this(
+                currency,
+                charge,
+                wage,
+                employerPercent,
+                utilisationPercent,
+                overhead,
+                machine,
+                wastePerJob,
+                reworkPercent,
+                materialMarkupPercent,
+                margins,
+                contingency,
+                Map.of());
     }
 
     private static void requireNotNegative(String field, BigDecimal amount) {
@@ -154,6 +218,25 @@ public record Rates(
 
     /** What an hour costs, by the paid and by the sold hour. */
     public HourCost hourCost() {
-        return new HourCost(wage.multiply(BigDecimal.ONE.add(share(employerPercent))), share(utilisationPercent));
+        return hourCost(wage);
+    }
+
+    /** What an hour of a skill costs; the empty text, and skills without a wage of their own, go by the shop's. */
+    public HourCost hourCostOf(String skill) {
+        return hourCost(wageOf(skill).orElse(wage));
+    }
+
+    /** The wage that the shop names for a skill. */
+    Optional<BigDecimal> wageOf(String skill) {
+        return Optional.ofNullable(bySkill.get(skill)).flatMap(SkillRate::wage);
+    }
+
+    /** The charge-out grade of a skill, or the job's. */
+    String gradeOf(String skill, String jobs) {
+        return Optional.ofNullable(bySkill.get(skill)).map(SkillRate::grade).orElse(jobs);
+    }
+
+    private HourCost hourCost(BigDecimal pay) {
+        return new HourCost(pay.multiply(BigDecimal.ONE.add(share(employerPercent))), share(utilisationPercent));
     }
 }

@@ -65,7 +65,12 @@ public final class RollUp {
         List<LedgerLine> times = StepTimes.of(step, priority, terms.vehicles());
         lines.addAll(times);
         BigDecimal minutes = sum(times, LineKind.HANDS_ON).add(sum(times, LineKind.SET_UP));
-        lines.addAll(labour.of(Optional.of(step.step()), priority, step.stage(), minutes));
+        lines.addAll(labour.of(
+                Optional.of(step.step()),
+                priority,
+                step.stage(),
+                minutes,
+                step.crew().skill()));
         if (StepTimes.runsAMachine(step)) {
             lines.add(labour.machine(step.step(), priority, step.stage(), sum(times, LineKind.HANDS_ON)));
         }
@@ -86,7 +91,7 @@ public final class RollUp {
                 family.minutes(),
                 List.of(new Origin.FamilySetUp(family.family(), family.place(), family.steps())));
         lines.add(time);
-        lines.addAll(labour.of(Optional.empty(), opens, family.family(), time.amount()));
+        lines.addAll(labour.of(Optional.empty(), opens, family.family(), time.amount(), ""));
     }
 
     private void addWaste(Plan plan) {

@@ -24,4 +24,17 @@ public final class Rounding {
     public static Money toCoins(CurrencyUnit currency, BigDecimal exact, RoundingMode mode) {
         return Money.of(currency, exact.setScale(BEYOND_DOUBT, RoundingMode.HALF_EVEN), mode);
     }
+
+    /**
+     * Rounds an exact amount to whole multiples of a step, such as a tenth of a penny or five pounds.
+     *
+     * @param step above zero
+     * @param mode how; named by the caller, never implied
+     */
+    static BigDecimal toStep(BigDecimal exact, BigDecimal step, RoundingMode mode) {
+        return exact.setScale(BEYOND_DOUBT, RoundingMode.HALF_EVEN)
+                .divide(step, BEYOND_DOUBT, RoundingMode.HALF_EVEN)
+                .setScale(0, mode)
+                .multiply(step);
+    }
 }

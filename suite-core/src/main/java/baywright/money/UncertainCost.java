@@ -65,7 +65,7 @@ final class UncertainCost {
     }
 
     private BigDecimal costPerMinute(StepWork step) {
-        BigDecimal hour = rates.hourCost().perSoldHour().add(rates.overhead());
+        BigDecimal hour = rates.hourCostOf(step.crew().skill()).perSoldHour().add(rates.overhead());
         if (StepTimes.runsAMachine(step)) {
             hour = hour.add(rates.machine());
         }

@@ -132,9 +132,27 @@ final class ShopJson {
                 in.title("name"),
                 in.number("percent", Span.PERCENT),
                 in.choice("rounding", ROUNDINGS),
-                in.choice("on", ON));
+                in.choice("on", ON),
+                in.objects("others").stream().map(ShopJson::otherRate).toList(),
+                step(in, "lineStep", Span.above(0, 1)),
+                step(in, "priceStep", Span.RATE));
         in.done();
         return tax;
+    }
+
+    /** A number out of range is reported, and its stand-in is no step. */
+    private static Optional<BigDecimal> step(Fields in, String name, Span span) {
+        return in.numberIfGiven(name, span).filter(span::holds);
+    }
+
+    private static TaxRule.Other otherRate(Fields in) {
+        BigDecimal percent = in.number("percent", Span.PERCENT);
+        List<String> families = in.ids("families");
+        in.done();
+        if (families.isEmpty()) {
+            in.refuse("families", "there is no family", "give at least one such as \"cabin\"");
+        }
+        return new TaxRule.Other(percent, families.isEmpty() ? List.of("none") : families);
     }
 
     private static Optional<Rates> rates(
@@ -154,6 +172,7 @@ final class ShopJson {
         BigDecimal waste = in.number("wastePerJob", Span.from(0, 100_000));
         BigDecimal rework = in.number("reworkPercent", Span.PERCENT);
         BigDecimal markup = in.number("materialMarkupPercent", Span.from(0, 1000));
+        Map<String, Rates.SkillRate> bySkill = bySkill(in, charge);
         in.done();
         return in.report()
                 .whenSound(() -> new Rates(
@@ -168,14 +187,45 @@ final class ShopJson {
                         rework,
                         markup,
                         margins.orElseThrow(),
-                        contingency.orElseThrow()));
+                        contingency.orElseThrow(),
+                        bySkill));
+    }
+
+    private static Map<String, Rates.SkillRate> bySkill(Fields in, Map<String, BigDecimal> charge) {
+        Map<String, Rates.SkillRate> bySkill = new LinkedHashMap<>();
+        for (Fields one : in.objects("bySkill")) {
+            String skill = one.id("skill");
+            String grade = one.id("charge");
+            Optional<BigDecimal> wage = one.numberIfGiven("wage", Span.RATE);
+            one.done();
+            if (!charge.containsKey(grade) && !Fields.isStandIn(grade)) {
+                one.refuse(
+                        "charge",
+                        "no rate is called " + Shown.quoted(grade),
+                        "give one of " + String.join(", ", charge.keySet()));
+            }
+            if (bySkill.put(skill, new Rates.SkillRate(grade, wage)) != null && !Fields.isStandIn(skill)) {
+                one.refuse("skill", "the skill " + Shown.quoted(skill) + " is there twice", "give each skill once");
+            }
+        }
+        return bySkill;
     }
 
     private static Rates.Margins margins(Fields in) {
         Span span = Span.from(0, 99);
-        Rates.Margins margins =
-                new Rates.Margins(in.number("afterDirectPercent", span), in.number("afterAllPercent", span));
+        BigDecimal afterDirect = in.number("afterDirectPercent", span);
+        BigDecimal afterAll = in.number("afterAllPercent", span);
+        Optional<BigDecimal> target = in.numberIfGiven("targetPercent", span);
         in.done();
+        boolean low = target.filter(percent -> percent.compareTo(afterAll) < 0).isPresent();
+        if (low && !in.report().hasErrors()) {
+            in.refuse(
+                    "targetPercent",
+                    "the number " + target.get().toPlainString() + " is below afterAllPercent, "
+                            + afterAll.toPlainString(),
+                    "give a number that is not below it");
+        }
+        Rates.Margins margins = new Rates.Margins(afterDirect, afterAll, low ? Optional.empty() : target);
         return margins;
     }
 

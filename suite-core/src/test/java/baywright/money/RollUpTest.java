@@ -2,13 +2,17 @@ package baywright.money;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import baywright.library.Item;
 import baywright.library.Library;
+import baywright.library.StageTerms;
 import baywright.money.LineKind.Column;
 import baywright.money.Works.Job;
+import baywright.plan.PlanWork;
 import baywright.plan.Step.Priority;
+import baywright.plan.StepWork;
 import baywright.quantity.Quantity;
 import baywright.quantity.ThreePoint;
 import baywright.quantity.Unit;
@@ -376,5 +380,98 @@ class RollUpTest {
                         .ledger(dearer, Shops.poundRates(), DETAILING)
                         .net())
                 .isGreaterThanOrEqualTo(of(jobs).net());
+    }
+
+    /** CV-97: exercises of managerial-accounting courses: materials 800, labour 1 200, 100 h at 500 000 / 25 000 h. */
+    @Test
+    void aJobCostsMaterialsLabourAndOverhead() {
+        Library library = Works.library(Works.item("all", Quantity.of(1, Unit.LITRE), "800", false));
+        BigDecimal overhead = OverheadRate.of(new BigDecimal("500000"), new BigDecimal("25000"))
+                .perUnit();
+        Ledger ledger = Works.of(Works.Job.of(Priority.MUST, "job", "6000").using("all", "1", Unit.LITRE))
+                .ledger(
+                        library,
+                        Shops.bareRates("12", overhead.toPlainString()),
+                        JobTerms.at("detailing", Confidence.TRIAL_DONE));
+
+        assertThat(ledger.total(LineKind.MATERIAL_COST)).isEqualByComparingTo("800");
+        assertThat(ledger.total(LineKind.LABOUR_COST)).isEqualByComparingTo("1200");
+        assertThat(ledger.total(LineKind.OVERHEAD)).isEqualByComparingTo("2000");
+        assertThat(ledger.cost()).isEqualByComparingTo("4000");
+    }
+
+    /** By hand: an hour of coating at 52 and 19 paid beside an hour of washing at the job's 45 and the shop's 16. */
+    @Test
+    void aSkillHasItsOwnRateAndWage() {
+        Works works = Works.of(Works.Job.of(Priority.MUST, "wash", "60"), Works.Job.of(Priority.MUST, "coat", "60"));
+        PlanWork skilled = new PlanWork(
+                works.work().steps().stream()
+                        .map(step -> step.stage().equals("coat") ? asking(step, "coating") : step)
+                        .toList(),
+                List.of());
+        Rates plain = Shops.bareRates("16", "0");
+        Rates rates = new Rates(
+                plain.currency(),
+                plain.charge(),
+                plain.wage(),
+                plain.employerPercent(),
+                plain.utilisationPercent(),
+                plain.overhead(),
+                plain.machine(),
+                plain.wastePerJob(),
+                plain.reworkPercent(),
+                plain.materialMarkupPercent(),
+                plain.margins(),
+                plain.contingency(),
+                Map.of("coating", new Rates.SkillRate("coating", Optional.of(new BigDecimal("19")))));
+        JobTerms terms = JobTerms.at("detailing", Confidence.TRIAL_DONE);
+        Ledger ledger = RollUp.of(works.plan(), skilled, Works.library(), rates, terms);
+
+        assertThat(ledger.lines(LineKind.LABOUR))
+                .extracting(line -> line.amount().setScale(2))
+                .containsExactly(new BigDecimal("45.00"), new BigDecimal("52.00"));
+        assertThat(ledger.total(LineKind.LABOUR_COST)).isEqualByComparingTo("35");
+        assertThat(ledger.linesOf("s2"))
+                .flatExtracting(LedgerLine::trail)
+                .contains(
+                        new Origin.Term("rates.charge.coating", new BigDecimal("52")),
+                        new Origin.Term("rates.bySkill.coating.wage", new BigDecimal("19")));
+        assertThat(RollUp.of(works.plan(), skilled, Works.library(), plain, terms)
+                        .net())
+                .isEqualByComparingTo("90");
+    }
+
+    private static StepWork asking(StepWork step, String skill) {
+        return new StepWork(
+                step.step(),
+                step.stage(),
+                step.family(),
+                step.zones(),
+                step.parts(),
+                step.attended(),
+                step.setUps(),
+                step.standing(),
+                step.uses(),
+                step.removals(),
+                new StageTerms.Crew(1, 1, List.of(BigDecimal.ONE), skill, false, Optional.empty()));
+    }
+
+    @Test
+    void aSkillsRateMustExist() {
+        assertThatThrownBy(() -> new Rates(
+                        Shops.poundRates().currency(),
+                        Map.of("detailing", BigDecimal.TEN),
+                        BigDecimal.ONE,
+                        BigDecimal.ZERO,
+                        BigDecimal.TEN,
+                        BigDecimal.ZERO,
+                        BigDecimal.ZERO,
+                        BigDecimal.ZERO,
+                        BigDecimal.ZERO,
+                        BigDecimal.ZERO,
+                        Shops.poundRates().margins(),
+                        Shops.poundRates().contingency(),
+                        Map.of("film", new Rates.SkillRate("filming", Optional.empty()))))
+                .hasMessageContaining("rates.bySkill.film names the rate 'filming'");
     }
 }

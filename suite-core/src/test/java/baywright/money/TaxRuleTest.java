@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.Currency;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.BigRange;
@@ -19,6 +20,7 @@ import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class TaxRuleTest {
 
@@ -112,6 +114,114 @@ class TaxRuleTest {
                 .containsExactly("4.34", "0.87", "5.21");
     }
 
+    /**
+     * CV-105: HMRC VAT Notice 700, 17.5.1 (from memory) and 17.5.2: 86.76p is 86.7p, or 87p; 0.0024 of a pound for each unit
+     * is 0.002.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0.8676, 0.001, DOWN, 0.867",
+        "0.8676, 0.01, HALF_UP, 0.87",
+        "0.8676, 0.005, HALF_UP, 0.87",
+        "0.0024, 0.001, DOWN, 0.002",
+        "0.0026, 0.005, HALF_UP, 0.005"
+    })
+    void roundsToAStep(BigDecimal exact, BigDecimal step, RoundingMode mode, BigDecimal rounded) {
+        assertThat(Rounding.toStep(exact, step, mode)).isEqualByComparingTo(rounded);
+    }
+
+    /** CV-105, 17.5.1: a line's tax to 0.1p downwards, then the total to a penny downwards; by hand 2 × 0.949 = 1.898. */
+    @Test
+    void aLinesTaxMayBeRoundedToATenthOfAPenny() {
+        TaxRule rule = new TaxRule(
+                "VAT",
+                new BigDecimal("5.5"),
+                RoundingMode.DOWN,
+                On.LINE,
+                List.of(),
+                Optional.of(new BigDecimal("0.001")),
+                Optional.empty());
+        BigDecimal line = new BigDecimal("17.27"); // tax 0.94985
+        assertThat(amounts(rule.priceOf(CurrencyUnit.GBP, List.of(line, line))))
+                .containsExactly("34.54", "1.89", "36.43");
+        assertThat(amounts(vat("5.5", RoundingMode.DOWN, On.LINE).priceOf(CurrencyUnit.GBP, List.of(line, line))))
+                .containsExactly("34.54", "1.88", "36.42");
+    }
+
+    private static TaxRule twoRates(On on, String priceStep) {
+        return new TaxRule(
+                "VAT",
+                new BigDecimal("20"),
+                RoundingMode.HALF_UP,
+                on,
+                List.of(new TaxRule.Other(new BigDecimal("5"), List.of("cabin"))),
+                Optional.empty(),
+                priceStep.isEmpty() ? Optional.empty() : Optional.of(new BigDecimal(priceStep)));
+    }
+
+    private static List<TaxRule.Taxed> taxed(String at20, String at5) {
+        return List.of(
+                new TaxRule.Taxed(new BigDecimal(at20), new BigDecimal("20")),
+                new TaxRule.Taxed(new BigDecimal(at5), new BigDecimal("5.0")));
+    }
+
+    /** By hand: 100 at 20 % and 50 at 5 % are 20 and 2.50 of tax, whatever it is worked out on. */
+    @ParameterizedTest
+    @EnumSource(On.class)
+    void eachRateIsTaxedByItself(On on) {
+        Price price = twoRates(on, "").priceOfAll(CurrencyUnit.GBP, taxed("100", "50"));
+        assertThat(amounts(price)).containsExactly("150.00", "22.50", "172.50");
+        assertThat(price.taxes())
+                .extracting(tax -> tax.net() + " " + tax.tax())
+                .containsExactly("GBP 100.00 GBP 20.00", "GBP 50.00 GBP 2.50");
+        assertThat(twoRates(on, "").percentFor("cabin")).isEqualByComparingTo("5");
+        assertThat(twoRates(on, "").percentFor("wash")).isEqualByComparingTo("20");
+    }
+
+    /** By hand: 66.666 is 66.67, shared as 33.34 and 33.33; 6.668 and 1.6665 of tax are 6.67 and 1.67. */
+    @Test
+    void theNetOfEachRateAddsUpToTheNet() {
+        Price price = twoRates(On.TOTAL, "").priceOfAll(CurrencyUnit.GBP, taxed("33.333", "33.333"));
+        assertThat(amounts(price)).containsExactly("66.67", "8.34", "75.01");
+    }
+
+    /** CV-107 on a rounded price: 1 030.53 becomes 1 030, with 1 030 · 20/120 = 171.666… of tax inside. */
+    @Test
+    void aRoundPriceHasItsTaxInside() {
+        TaxRule rule = twoRates(On.TOTAL, "5");
+        List<TaxRule.Taxed> net = List.of(new TaxRule.Taxed(new BigDecimal("858.77"), new BigDecimal("20")));
+        assertThat(amounts(rule.askedFor(CurrencyUnit.GBP, net))).containsExactly("858.33", "171.67", "1030.00");
+        assertThat(amounts(rule.priceOfAll(CurrencyUnit.GBP, net))).containsExactly("858.77", "171.75", "1030.52");
+        Price both = rule.askedFor(CurrencyUnit.GBP, taxed("100", "50")); // 172.50 up to 175
+        assertThat(both.gross()).isEqualTo(Money.parse("GBP 175.00"));
+        assertThat(both.taxes()).hasSize(2);
+    }
+
+    @Property
+    void ratesAddUpAndAreWithinACoinOfTheExactTax(
+            @ForAll On on,
+            @ForAll @BigRange(min = "0", max = "10000") @Scale(4) BigDecimal first,
+            @ForAll @BigRange(min = "0", max = "10000") @Scale(4) BigDecimal second) {
+        Price price =
+                twoRates(on, "").priceOfAll(CurrencyUnit.GBP, taxed(first.toPlainString(), second.toPlainString()));
+        BigDecimal exact = first.multiply(new BigDecimal("0.20")).add(second.multiply(new BigDecimal("0.05")));
+        assertThat(price.taxes().stream().map(Price.Tax::tax).reduce(Money.zero(CurrencyUnit.GBP), Money::plus))
+                .isEqualTo(price.tax());
+        assertThat(price.taxes().stream().map(Price.Tax::net).reduce(Money.zero(CurrencyUnit.GBP), Money::plus))
+                .isEqualTo(price.net());
+        assertThat(price.tax().getAmount().subtract(exact).abs()).isLessThanOrEqualTo(new BigDecimal("0.03"));
+    }
+
+    @Test
+    void refusesStepsAndRatesThatMakeNoSense() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> twoRates(On.TOTAL, "0"))
+                .withMessageContaining("tax.priceStep must be above zero");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new TaxRule.Other(BigDecimal.ONE, List.of()))
+                .withMessageContaining("at least one family");
+    }
+
     /** CV-107: tax inside a gross price, {@code gross · r / (100 + r)}, half up. */
     @ParameterizedTest
     @CsvSource({
@@ -167,7 +277,7 @@ class TaxRuleTest {
         Money one = Money.ofMajor(CurrencyUnit.GBP, 1);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Price(BigDecimal.ONE, one, one, one))
+                .isThrownBy(() -> new Price(BigDecimal.ONE, one, one, one, List.of()))
                 .withMessageContaining("net and tax must add up to gross");
     }
 
