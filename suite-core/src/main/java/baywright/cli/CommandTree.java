@@ -47,6 +47,7 @@ class CommandTree {
                 .addSubcommand(new CommandLine(new PlanCommand())
                         .addSubcommand(new PlanProveCommand(session))
                         .addSubcommand(new PlanExplainCommand(session))
+                        .addSubcommand(new PlanComposeCommand(session))
                         .addSubcommand(new PlanFilmCommand(session))
                         .addSubcommand(new PlanMendCommand(session))
                         .addSubcommand(new PlanQuoteCommand(session))

@@ -109,6 +109,17 @@ final class FileBlock extends Blocks {
                                     + " 'replaces: true' it takes the place of the rule with the same id")
                             .example("rule('tape-over-48-hours') { title 'Tape over 48 hours' }")
                             .since("1.2"),
+                    word("goal")
+                            .takes(
+                                    "id",
+                                    Type.ID
+                                            .called("an id", "ids", "'one-step-finish'")
+                                            .naming("goal", Use.DECLARES))
+                            .opens("goal")
+                            .means("an end that customers ask for by name; a job names it, and 'plan compose' finds the"
+                                    + " stages that lead there")
+                            .example("goal('one-step-finish') { title 'One-step finish' }")
+                            .since("1.3"),
                     word("stage")
                             .takes(
                                     "id",
@@ -148,6 +159,7 @@ final class FileBlock extends Blocks {
     private final List<Constant> constants = new ArrayList<>();
     private final List<Met> nameless = new ArrayList<>();
     private final List<RuleBlock> rules = new ArrayList<>();
+    private final List<GoalBlock.Draft> goals = new ArrayList<>();
     private final List<Met> stages = new ArrayList<>();
 
     private int declared;
@@ -175,6 +187,7 @@ final class FileBlock extends Blocks {
             case "factor" -> factor(call, id, place);
             case "constant" -> constant(call, id, place);
             case "rule" -> rule(call, id, place);
+            case "goal" -> goal(call, id, place);
             default -> stage(call, id, place);
         }
     }
@@ -304,6 +317,22 @@ final class FileBlock extends Blocks {
         }
     }
 
+    private void goal(Call call, String id, Place place) {
+        if (call.isConditional()) {
+            call.error(call.place(), "conditional", "a goal cannot stand in an if, a switch or a loop");
+            return;
+        }
+        GoalBlock block = new GoalBlock(id, place);
+        long before = problems.errors();
+        call.inside(block);
+        if (problems.errors() == before) {
+            block.judge(problems);
+        }
+        if (problems.errors() == before) {
+            goals.add(block.build());
+        }
+    }
+
     private void stage(Call call, String id, Place place) {
         if (call.isConditional()) {
             call.error(call.place(), "conditional", "a stage cannot stand in an if, a switch or a loop");
@@ -325,7 +354,8 @@ final class FileBlock extends Blocks {
                 && facts.isEmpty()
                 && factors.isEmpty()
                 && constants.isEmpty()
-                && rules.isEmpty();
+                && rules.isEmpty()
+                && goals.isEmpty();
     }
 
     List<Constant> constants() {
@@ -360,6 +390,11 @@ final class FileBlock extends Blocks {
     /** Rules without an error so far. */
     List<RuleBlock> rules() {
         return rules;
+    }
+
+    /** Goals without an error so far. */
+    List<GoalBlock.Draft> goals() {
+        return goals;
     }
 
     List<Met> stages() {

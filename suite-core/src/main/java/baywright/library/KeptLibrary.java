@@ -105,15 +105,16 @@ final class KeptLibrary {
         lazy.ready(this::draft, around);
         RuleReader.Known known = new RuleReader.Known(states, surfaces, families, stock, around);
         Library library = Library.of(
-                states.all(),
-                surfaces.all(),
-                families.all(),
-                facts.all(),
-                factors.all(),
-                stock.all(),
-                from.stages(),
-                new RuleReader(known, from.stages(), Optional.empty()).read(files),
-                inputs);
+                        states.all(),
+                        surfaces.all(),
+                        families.all(),
+                        facts.all(),
+                        factors.all(),
+                        stock.all(),
+                        from.stages(),
+                        new RuleReader(known, from.stages(), Optional.empty()).read(files),
+                        inputs)
+                .withGoals(GoalBlock.sound(files, states, surfaces));
         return Optional.of(new Loaded(library, from.problems(), List.of()));
     }
 

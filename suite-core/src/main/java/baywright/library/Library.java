@@ -19,6 +19,7 @@ public record Library(
         List<Item> items,
         List<Stage> stages,
         List<Rule> rules,
+        List<Goal> goals,
         Map<String, Stage> stageById,
         Map<String, State> stateById,
         Map<String, Item> itemById,
@@ -33,12 +34,13 @@ public record Library(
         items = List.copyOf(items);
         stages = List.copyOf(stages);
         rules = List.copyOf(rules);
+        goals = List.copyOf(goals);
         stageById = Map.copyOf(stageById);
         stateById = Map.copyOf(stateById);
         itemById = Map.copyOf(itemById);
     }
 
-    /** A library without rules. */
+    /** A library without rules and goals. */
     public static Library of(
             List<State> states,
             List<Surface> surfaces,
@@ -51,6 +53,7 @@ public record Library(
         return of(states, surfaces, families, facts, factors, items, stages, List.of(), hash);
     }
 
+    /** A library without goals. */
     public static Library of(
             List<State> states,
             List<Surface> surfaces,
@@ -70,9 +73,17 @@ public record Library(
                 items,
                 stages,
                 rules,
+                List.of(),
                 byId(stages, Stage::id),
                 byId(states, State::id),
                 byId(items, Item::id),
+                hash);
+    }
+
+    /** The same library with these goals. */
+    public Library withGoals(List<Goal> other) {
+        return new Library(
+                states, surfaces, families, facts, factors, items, stages, rules, other, stageById, stateById, itemById,
                 hash);
     }
 

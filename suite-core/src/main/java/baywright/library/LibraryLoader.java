@@ -181,6 +181,7 @@ public final class LibraryLoader {
                         stages.stream().map(StageDraft::stage).toList(),
                         Optional.of(RuleReader.goods(stock, stages)))
                 .read(files);
+        List<Goal> goals = GoalBlock.sound(files, states, surfaces);
         files.forEach(around::noteUnused);
 
         Map<String, Problems> ofStages = inheritance.settled(stages, broken);
@@ -194,15 +195,16 @@ public final class LibraryLoader {
                 .filter(s -> !broken.contains(s.id()))
                 .toList();
         Library library = Library.of(
-                states.all(),
-                surfaces.all(),
-                families.all(),
-                facts.all(),
-                factors.all(),
-                stock.all(),
-                usable,
-                rules,
-                kept.inputs());
+                        states.all(),
+                        surfaces.all(),
+                        families.all(),
+                        facts.all(),
+                        factors.all(),
+                        stock.all(),
+                        usable,
+                        rules,
+                        kept.inputs())
+                .withGoals(goals);
         List<Problem> told = problems.stream().distinct().sorted().toList();
         kept.keep(files, told, usable);
         return new Loaded(library, told, List.of());

@@ -12,7 +12,7 @@ import java.util.List;
 public final class StageLanguage {
 
     /** Version of the vocabulary; part of every key under which something made from a script is kept. */
-    public static final String VERSION = "1.2";
+    public static final String VERSION = "1.3";
 
     /** Every word, by the section in which it may stand. */
     public static final Vocabulary VOCABULARY = new Vocabulary(
@@ -21,6 +21,7 @@ public final class StageLanguage {
                     FactorBlock.SECTION,
                     RuleBlock.SECTION,
                     RuleBlock.CONDITION,
+                    GoalBlock.SECTION,
                     StageBlock.SECTION,
                     InputsBlock.SECTION,
                     BeforeBlock.SECTION,

@@ -26,22 +26,40 @@ final class ComposeDomain {
         final CompiledTerms terms;
         final long whole;
         final long each;
-        final String family;
+        final List<String> onces;
         final boolean glued;
-        final boolean global;
 
-        Action(Use use, BitSet rows, CompiledTerms terms, long whole, long each, String family, boolean global) {
+        /** One zone is enough for all, whoever's it is. */
+        final boolean once;
+
+        private final List<ComposeGate> gates;
+        private final long[] ends;
+        private final long[] brings;
+
+        Action(
+                Use use,
+                BitSet rows,
+                CompiledTerms terms,
+                long whole,
+                long each,
+                List<String> onces,
+                boolean once,
+                List<ComposeGate> gates,
+                int width) {
             this.use = use;
             this.rows = rows;
             this.terms = terms;
             this.whole = whole;
             this.each = each;
-            this.family = family;
-            this.global = global;
+            this.onces = onces;
+            this.once = once;
+            this.gates = gates;
+            ends = new long[width];
+            brings = new long[width];
             glued = terms.mostWait != Ticks.NEVER;
         }
 
-        /** Ticks of hands-on time and set-up. */
+        /** What it costs but for what is paid once a visit. */
         long cost() {
             return whole + each;
         }
@@ -53,10 +71,15 @@ final class ComposeDomain {
 
     private final Prover prover;
     private final StateIndex states;
+    private final StandingBans bans;
+    private final Costing costing;
     private final boolean careful;
 
-    ComposeDomain(Prover prover, RepairStages stages, BitSet rows, boolean careful) {
+    ComposeDomain(
+            Prover prover, RepairStages stages, StandingBans bans, Costing costing, BitSet rows, boolean careful) {
         this.prover = prover;
+        this.bans = bans;
+        this.costing = costing;
         this.rows = rows;
         this.careful = careful;
         states = prover.states();
@@ -75,11 +98,12 @@ final class ComposeDomain {
         whole.set(prover.vehicle().vehicle());
         BitSet mine = (BitSet) rows.clone();
         mine.and(fitting);
-        if (mine.equals(rows)) {
+        if (mine.equals(rows)
+                && !bans.of(use).keySet().containsAll(rows.stream().boxed().toList())) {
             boolean one = reachesAll(stages, use);
-            enter(stages, use, one ? first() : rows, one, false);
+            enter(stages, use, one ? first() : rows, one);
         } else if (fitting.equals(whole)) {
-            enter(stages, use, whole, true, true);
+            enter(stages, use, whole, true);
         }
     }
 
@@ -96,72 +120,119 @@ final class ComposeDomain {
                 .anyMatch(c -> c.reach() == Reach.VEHICLE && states.isZoneScope(c.state()));
     }
 
-    private void enter(RepairStages stages, Use use, BitSet on, boolean shared, boolean global) {
+    private void enter(RepairStages stages, Use use, BitSet on, boolean shared) {
         Step step = stages.inserted("", use, on, Step.Priority.MUST);
         CompiledStep compiled = prover.compile(step);
         int row = on.nextSetBit(0);
         for (Part part : compiled.parts()) {
             if (part.rows()[0] == row && compiled.work().isPresent()) {
                 StepWork work = compiled.work().get();
-                BigDecimal fixed = work.setUpMinutes();
-                BigDecimal each = BigDecimal.ZERO;
+                Effort fixed = new Effort(work.setUpMinutes(), BigDecimal.ZERO);
+                Effort each = Effort.NONE;
                 for (StepWork.Attended line : work.attended()) {
-                    boolean vehicle = shared || line.trail().driver().equals("vehicle");
-                    fixed = vehicle ? fixed.add(line.minutes().mean()) : fixed;
-                    each = vehicle ? each : each.add(line.minutes().mean());
+                    Effort more = new Effort(line.minutes().mean(), BigDecimal.ZERO);
+                    boolean vehicle = shared || isOfVehicle(line.trail());
+                    fixed = vehicle ? fixed.plus(more) : fixed;
+                    each = vehicle ? each : each.plus(more);
                 }
-                actions.add(new Action(use, on, part.terms(), Ticks.of(fixed), Ticks.of(each), work.family(), global));
+                for (StepWork.Use used : work.uses()) {
+                    Effort more = new Effort(BigDecimal.ZERO, costing.amount(used.item(), used.amount()));
+                    boolean vehicle = shared || isOfVehicle(used.trail());
+                    fixed = vehicle ? fixed.plus(more) : fixed;
+                    each = vehicle ? each : each.plus(more);
+                }
+                Action action = new Action(
+                        use,
+                        on,
+                        part.terms(),
+                        units(fixed),
+                        units(each),
+                        onces(work),
+                        shared,
+                        gates(part.terms()),
+                        states.width());
+                settle(action);
+                actions.add(action);
             }
         }
     }
 
-    /** What holds after an action; empty when it finds what it must not, or lacks what it needs. */
-    long[] after(long[] found, Action action) {
-        List<BayIndex.Place> bays = prover.bays().of(action.terms.terms.where().bay());
-        boolean can = bays.isEmpty()
-                ? action.terms.terms.where().bay().isEmpty() && meets(found, action, new long[found.length])
-                : bays.stream().anyMatch(b -> meets(found, action, b.gives()));
-        if (!can) {
-            return null;
+    /** Minutes of work and what its materials cost. */
+    private record Effort(BigDecimal minutes, BigDecimal materials) {
+        static final Effort NONE = new Effort(BigDecimal.ZERO, BigDecimal.ZERO);
+
+        Effort plus(Effort other) {
+            return new Effort(minutes.add(other.minutes), materials.add(other.materials));
         }
-        long[] next = found.clone();
+    }
+
+    private static boolean isOfVehicle(Trail trail) {
+        return trail.driver().equals("vehicle");
+    }
+
+    private long units(Effort effort) {
+        return CostUnits.of(effort.minutes().multiply(costing.minute()).add(effort.materials()), effort.minutes());
+    }
+
+    /** What is paid once a visit and this work brings with it: the tools of its family, packs that are charged whole. */
+    private List<String> onces(StepWork work) {
+        List<String> onces = new ArrayList<>();
+        onces.add(work.family());
+        work.uses().stream()
+                .map(StepWork.Use::item)
+                .filter(costing.opened()::containsKey)
+                .map(ComposeDomain::pack)
+                .distinct()
+                .forEach(onces::add);
+        return onces;
+    }
+
+    /** The name of an opened pack among what is paid once. */
+    static String pack(String item) {
+        return "item:" + item;
+    }
+
+    /** What holds after an action; null when it finds what it must not, or lacks what it needs. */
+    long[] after(long[] found, Action action) {
+        for (int i = 0; i < action.gates.size(); i++) {
+            if (action.gates.get(i).isOpen(found)) {
+                long[] next = found.clone();
+                remove(next, action.ends);
+                add(next, action.brings);
+                return next;
+            }
+        }
+        return null;
+    }
+
+    /** One gate for each bay that the work can be done in. */
+    private List<ComposeGate> gates(CompiledTerms terms) {
+        List<Condition> conditions = conditions(terms);
+        List<BayIndex.Place> bays = prover.bays().of(terms.terms.where().bay());
+        if (!bays.isEmpty()) {
+            return bays.stream()
+                    .map(b -> new ComposeGate(conditions, b.gives()))
+                    .toList();
+        }
+        return terms.terms.where().bay().isEmpty()
+                ? List.of(new ComposeGate(conditions, new long[states.width()]))
+                : List.of();
+    }
+
+    /** All changes as one: what ends, then what holds. What arrives later is taken as come. */
+    private void settle(Action action) {
         for (Change change : action.terms.clears) {
-            remove(next, states.clears(change.state()));
+            add(action.ends, states.clears(change.state()));
         }
         for (int arriving = 0; arriving < 2; arriving++) {
             for (Change change : action.terms.sets) {
                 if (change.after() > 0 == arriving > 0) {
-                    remove(next, states.ends(change.state()));
-                    add(next, states.brings(change.state()));
+                    add(action.ends, states.ends(change.state()));
+                    remove(action.brings, states.ends(change.state()));
+                    add(action.brings, states.brings(change.state()));
                 }
             }
         }
-        return next;
-    }
-
-    private boolean meets(long[] found, Action action, long[] gives) {
-        for (Condition condition : action.terms.conditions) {
-            if (condition.wish() && !careful) {
-                continue;
-            }
-            boolean any = false;
-            for (long[] alternative : condition.alternatives()) {
-                any |= holds(found, gives, alternative);
-            }
-            if (any == condition.need().absent()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static boolean holds(long[] found, long[] gives, long[] alternative) {
-        for (int w = 0; w < alternative.length; w++) {
-            if ((alternative[w] & ~(found[w] | gives[w])) != 0) {
-                return false;
-            }
-        }
-        return true;
     }
 
     static void add(long[] to, long[] more) {
@@ -178,8 +249,10 @@ final class ComposeDomain {
 
     /** Conditions that count. */
     List<Condition> conditions(Action action) {
-        return action.terms.conditions.stream()
-                .filter(c -> careful || !c.wish())
-                .toList();
+        return conditions(action.terms);
+    }
+
+    private List<Condition> conditions(CompiledTerms terms) {
+        return terms.conditions.stream().filter(c -> careful || !c.wish()).toList();
     }
 }

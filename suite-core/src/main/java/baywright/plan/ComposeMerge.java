@@ -10,8 +10,8 @@ import java.util.List;
 /** Joins the rows of actions of several kinds of zones into one, doing together what is the same. */
 final class ComposeMerge {
 
-    /** A use of a stage on the zones of all that share it. */
-    record Joint(Use use, BitSet rows, boolean glued, long whole) {}
+    /** A use of a stage on the zones of all that share it; on one zone only where one is enough for all. */
+    record Joint(Use use, BitSet rows, boolean glued, boolean once, long whole) {}
 
     /** Parting a product from what must follow it in time costs more than anything. */
     private static final long PARTED = 1L << 40;
@@ -21,7 +21,7 @@ final class ComposeMerge {
     /** Joins one more; what it shares in the same order is done at once. */
     void add(List<Action> more) {
         List<Joint> others = more.stream()
-                .map(a -> new Joint(a.use, a.rows, a.glued, a.whole + 1))
+                .map(a -> new Joint(a.use, a.rows, a.glued, a.once, a.whole + 1))
                 .toList();
         int n = all.size();
         int m = others.size();
@@ -66,11 +66,13 @@ final class ComposeMerge {
         int j = 0;
         while (i < all.size() || j < others.size()) {
             if (both(cost, i, j, others) == cost[i][j]) {
-                BitSet rows = (BitSet) all.get(i).rows().clone();
-                rows.or(others.get(j).rows());
                 Joint mine = all.get(i);
+                BitSet rows = (BitSet) mine.rows().clone();
+                if (!mine.once()) {
+                    rows.or(others.get(j).rows());
+                }
                 joined.add(new Joint(
-                        mine.use(), rows, mine.glued() || others.get(j).glued(), mine.whole()));
+                        mine.use(), rows, mine.glued() || others.get(j).glued(), mine.once(), mine.whole()));
                 i++;
                 j++;
             } else if (theirs(cost, i, j, others) == cost[i][j]) {

@@ -21,7 +21,7 @@ final class ComposeSearch {
     /** A cheapest row of actions and what it costs in the measure that it was sought with. */
     record Path(List<Action> actions, long cost) {}
 
-    /** What holds, and which families' tools are out. */
+    /** What holds, and what was paid once already. */
     private static final class Key {
         private final long[] states;
         private final long out;
@@ -58,6 +58,7 @@ final class ComposeSearch {
     private final long[] work;
     private final long[] goal;
     private final int most;
+    private boolean gaveUp;
 
     /**
      * Sets out.
@@ -82,16 +83,20 @@ final class ComposeSearch {
      * Looks for the cheapest row of actions.
      *
      * @param cost   what an action costs
-     * @param setUps ticks to get a family's tools out, paid with its first action; a family that is missing costs nothing
+     * @param setUps what is paid once with the first action that brings it with it, such as getting a family's tools out;
+     *               what is missing costs nothing
      * @return empty when the wanted states cannot be reached, or too many were looked at
      */
     Optional<Path> cheapest(ToLongFunction<Action> cost, Map<String, Long> setUps) {
-        List<String> families =
-                setUps.keySet().stream().sorted().limit(Long.SIZE).toList();
+        List<String> onces = setUps.keySet().stream().sorted().limit(Long.SIZE).toList();
+        long[] prices = onces.stream().mapToLong(setUps::get).toArray();
         long[] wanted = new long[goal.length];
         long[] unwanted = new long[goal.length];
         Set<Action> working = new HashSet<>(relevant(work, new long[goal.length], new long[goal.length]));
         List<Action> useful = relevant(goal, wanted, unwanted);
+        Map<Action, Long> brings = new HashMap<>();
+        useful.forEach(a -> brings.put(a, mask(a, onces)));
+        // a state to look at is only what some useful action or the goal asks for
         long[] mask = wanted.clone();
         ComposeDomain.add(mask, unwanted);
         PriorityQueue<Node> queue = new PriorityQueue<>((a, b) ->
@@ -115,13 +120,12 @@ final class ComposeSearch {
                     continue;
                 }
                 long[] after = domain.after(node.key().states(), action);
-                if (after == null) {
+                if (after == null || Arrays.equals(after, node.key().states())) {
                     continue;
                 }
-                int family = families.indexOf(action.family);
-                long out = family < 0 ? node.key().out() : node.key().out() | 1L << family;
+                long out = node.key().out() | brings.get(action);
                 Key key = new Key(masked(after, mask), out);
-                long setUp = out == node.key().out() ? 0 : setUps.get(action.family);
+                long setUp = price(out & ~node.key().out(), prices);
                 long reached = node.cost() + setUp + cost.applyAsLong(action);
                 Long known = best.get(key);
                 if (known == null || reached < known) {
@@ -130,7 +134,30 @@ final class ComposeSearch {
                 }
             }
         }
+        gaveUp = !queue.isEmpty();
         return Optional.empty();
+    }
+
+    /** Whether the last search ended because too many states were looked at. */
+    boolean gaveUp() {
+        return gaveUp;
+    }
+
+    private static long mask(Action action, List<String> onces) {
+        long mask = 0;
+        for (String once : action.onces) {
+            int bit = onces.indexOf(once);
+            mask |= bit < 0 ? 0 : 1L << bit;
+        }
+        return mask;
+    }
+
+    private static long price(long fresh, long[] prices) {
+        long price = 0;
+        for (long left = fresh; left != 0; left &= left - 1) {
+            price += prices[Long.numberOfTrailingZeros(left)];
+        }
+        return price;
     }
 
     private static Path path(Node end) {

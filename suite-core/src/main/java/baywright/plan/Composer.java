@@ -1,11 +1,8 @@
 package baywright.plan;
 
-import baywright.library.Family;
-import baywright.plan.CompiledTerms.Change;
-import baywright.plan.CompiledTerms.Condition;
 import baywright.plan.ComposeDomain.Action;
+import baywright.plan.ComposeKinds.Kind;
 import baywright.plan.ComposeMerge.Joint;
-import baywright.plan.Composition.Because;
 import baywright.plan.RepairChoice.Use;
 import baywright.plan.Step.Priority;
 import java.math.BigDecimal;
@@ -15,223 +12,110 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
- * Makes a plan from wishes. Zones that are alike (surface, facts, states found, wishes) form a class. For each class the
- * cheapest row of stages is found exactly, seen by itself; the rows are joined, doing together what is the same; the
- * whole is proved, mended where the classes disturb each other, and rid of every step that nothing needs.
+ * Makes a plan from wishes. Zones that are alike (surface, facts, states found, wishes, standing bans of rules) form a
+ * class. For each class the cheapest row of stages is found exactly, seen by itself; the rows are joined, doing together
+ * what is the same; the whole is proved, mended where the classes disturb each other or a rule forbids it, and rid of
+ * every step that nothing needs. Where a rule forbids it and nothing mends that, the wish that leads there is given up on
+ * those zones.
  *
- * <p>What a class costs at least is what only it pays: time by area and by piece, and set-ups of stages that no other
- * class can use; the class with the most work pays what all share, and the families' set-ups. The sum is a bound from below on every plan
- * for the wishes. When the plan takes no more, it is proved to be the cheapest.
+ * <p>What a class costs at least is what only it pays: time and materials by area and by piece, and set-ups of stages that
+ * no other class can use; the class with the most work pays what all share, and what is paid once a visit. The sum is a
+ * bound from below on every plan for the wishes. When the plan costs no more, it is proved to be the cheapest. Rules are
+ * part of the bound only as far as they forbid in every plan; where they ask for more work the bound may lie lower than
+ * any plan can.
  */
 public final class Composer {
 
-    private static final int MOST_STATES = 400_000;
     private static final Duration MEND = Duration.ofMillis(1500);
 
-    /** Zones that are alike. */
-    private record Kin(String surface, Map<String, String> facts, List<String> found, List<Wish> wishes) {}
+    /** How often wishes are given up for what a rule forbids, and the rest composed again. */
+    private static final int MOST_ROUNDS = 12;
 
-    /** A class with its wanted states and its cheapest row. */
-    private static final class Kind {
-        private final ComposeDomain domain;
-        private List<Wish> wishes;
-        private Optional<ComposeSearch.Path> path = Optional.empty();
-        private long[] given = new long[0];
+    /** Two steps that only undo each other, such as wetting and drying, stand so near each other. */
+    private static final int MOST_APART = 3;
 
-        Kind(ComposeDomain domain, List<Wish> wishes) {
-            this.domain = domain;
-            this.wishes = wishes;
-        }
-    }
-
-    private final Setting setting;
     private final Prover prover;
-    private final StateIndex states;
     private final VehicleIndex vehicle;
     private final RepairStages stages;
-    private final List<Wish> wishes;
+    private final ComposeWishes wishes;
+    private final Costing costing;
     private final boolean careful;
-    private final Set<Wish> unmet = new HashSet<>();
-    private final Map<String, Long> setUps = new HashMap<>();
+    private final ComposeKinds kinds;
     private final long started = System.nanoTime();
 
-    private Composer(Setting setting, List<Wish> wishes, boolean careful) {
-        this.setting = setting;
-        this.wishes = List.copyOf(wishes);
+    private Composer(Setting setting, List<Wish> all, boolean careful, Costing costing) {
         this.careful = careful;
+        this.costing = costing;
         prover = Prover.forSetting(setting);
-        states = prover.states();
         vehicle = prover.vehicle();
         stages = new RepairStages(prover);
-        for (Family family : setting.library().families()) {
-            long ticks = Ticks.of(family.setUp().inBase());
-            if (ticks > 0) {
-                setUps.put(family.id(), ticks);
-            }
-        }
+        wishes = new ComposeWishes(prover, all);
+        kinds = new ComposeKinds(prover, stages, wishes, costing, careful);
+    }
+
+    /**
+     * The plan for the wishes that takes the fewest attended minutes, as far as was found.
+     *
+     * @param careful whether what stages only prefer to find is seen to as well
+     */
+    public static Composition compose(Setting setting, List<Wish> wishes, boolean careful) {
+        return compose(setting, wishes, careful, Costing.MINUTES);
     }
 
     /**
      * The cheapest plan found for the wishes.
      *
      * @param careful whether what stages only prefer to find is seen to as well
+     * @param costing what work costs
      */
-    public static Composition compose(Setting setting, List<Wish> wishes, boolean careful) {
-        return new Composer(setting, wishes, careful).run();
+    public static Composition compose(Setting setting, List<Wish> wishes, boolean careful, Costing costing) {
+        return new Composer(setting, wishes, careful, costing).run();
+    }
+
+    /**
+     * What every plan for the wishes costs at least, as far as that can be told without making one; of wishes that cannot
+     * be granted nothing is reckoned.
+     */
+    public static BigDecimal least(Setting setting, List<Wish> wishes, boolean careful, Costing costing) {
+        Composer composer = new Composer(setting, wishes, careful, costing);
+        return composer.kinds.least(composer.kinds.solved());
     }
 
     private Composition run() {
-        List<Kind> kinds = kinds();
-        kinds.forEach(k -> k.given = given(k, kinds));
-        kinds.forEach(this::solve);
-        List<Kind> solved = kinds.stream()
-                .filter(k -> k.path.isPresent() && !k.path.get().actions().isEmpty())
-                .sorted(Comparator.comparingLong((Kind k) -> k.path.get().cost())
-                        .reversed())
-                .toList();
-        Plan plan = joined(solved);
-        plan = mended(plan);
-        plan = ruled(plan);
-        plan = pruned(plan);
-        return composition(plan, solved);
-    }
-
-    // ---- classes
-
-    private List<Kind> kinds() {
-        Map<Kin, BitSet> rows = new LinkedHashMap<>();
-        for (int row : vehicle.real()) {
-            int at = row;
-            List<Wish> own = wishes.stream()
-                    .filter(w -> !vehicleWide(w) && concerned(w).get(at))
-                    .toList();
-            if (!own.isEmpty()) {
-                List<Wish> all = wishes.stream()
-                        .filter(w -> vehicleWide(w) || own.contains(w))
-                        .toList();
-                String id = vehicle.id(row);
-                Kin kin = new Kin(
-                        vehicle.zone(row).orElseThrow().surface(),
-                        setting.survey().zone(id).facts(),
-                        setting.survey().zone(id).states().stream().sorted().toList(),
-                        all);
-                rows.computeIfAbsent(kin, k -> new BitSet()).set(row);
+        for (int round = 0; ; round++) {
+            List<Kind> solved = kinds.solved();
+            Plan plan = pruned(settled(ruled(mended(joined(solved)))));
+            if (holds(plan) || round == MOST_ROUNDS || !givesUp(plan)) {
+                return composition(plan, solved);
             }
         }
-        List<Kind> kinds = new ArrayList<>();
-        rows.forEach((kin, set) -> kinds.add(new Kind(new ComposeDomain(prover, stages, set, careful), kin.wishes())));
-        return kinds;
     }
 
-    private static boolean vehicleWide(Wish wish) {
-        return wish.zones().equals(List.of(VehicleIndex.VEHICLE));
+    private boolean holds(Plan plan) {
+        return prover.stops(plan).isEmpty() && grants(plan);
     }
 
-    private BitSet concerned(Wish wish) {
-        BitSet rows = new BitSet();
-        ZoneChoice.resolve(wish.zones(), setting.shape()).forEach(z -> rows.set(vehicle.row(z)));
-        rows.clear(vehicle.vehicle());
-        return rows;
+    private boolean grants(Plan plan) {
+        return wishes.granted(prover.prove(plan).ends());
     }
-
-    /** States of the vehicle that only the work on other zones can bring. */
-    private long[] given(Kind kind, List<Kind> kinds) {
-        BitSet own = brought(kind);
-        BitSet others = new BitSet();
-        kinds.forEach(k -> others.or(brought(k)));
-        others.andNot(own);
-        others.and(BitSet.valueOf(states.vehicleScope()));
-        BitSet refused = new BitSet();
-        for (Action action : kind.domain.actions) {
-            for (Condition condition : kind.domain.conditions(action)) {
-                if (condition.need().absent()) {
-                    condition.alternatives().forEach(a -> refused.or(BitSet.valueOf(a)));
-                }
-            }
-        }
-        others.andNot(refused);
-        return states.setOf(others.stream().toArray());
-    }
-
-    private BitSet brought(Kind kind) {
-        BitSet brought = new BitSet();
-        for (Action action : kind.domain.actions) {
-            for (Change change : action.terms.sets) {
-                brought.or(BitSet.valueOf(states.brings(change.state())));
-            }
-        }
-        return brought;
-    }
-
-    /** The cheapest row for the class; wishes that cannot be are given up, the least wanted first. */
-    private void solve(Kind kind) {
-        while (!kind.wishes.isEmpty()) {
-            kind.path = search(kind).cheapest(Action::cost, setUps);
-            if (kind.path.isPresent()) {
-                return;
-            }
-            Wish least = kind.wishes.stream()
-                    .max(Comparator.comparing(Wish::priority).thenComparing(w -> vehicleWide(w) ? 0 : 1))
-                    .orElseThrow();
-            Wish drop = single(kind).orElse(least);
-            unmet.add(drop);
-            kind.wishes = kind.wishes.stream().filter(w -> !w.equals(drop)).toList();
-        }
-    }
-
-    /** A wish that cannot be even alone. */
-    private Optional<Wish> single(Kind kind) {
-        return kind.wishes.stream()
-                .filter(w -> search(kind, List.of(w))
-                        .cheapest(Action::cost, Map.of())
-                        .isEmpty())
-                .max(Comparator.comparing(Wish::priority));
-    }
-
-    private ComposeSearch search(Kind kind) {
-        return search(kind, kind.wishes);
-    }
-
-    private ComposeSearch search(Kind kind, List<Wish> of) {
-        long[] work = goal(of.stream().filter(w -> !vehicleWide(w)).toList());
-        long[] closing = goal(of.stream().filter(Composer::vehicleWide).toList());
-        return new ComposeSearch(kind.domain, states, work, closing, kind.given, MOST_STATES);
-    }
-
-    private long[] goal(List<Wish> of) {
-        long[] goal = new long[states.width()];
-        for (Wish wish : of) {
-            int state = states.of(wish.state());
-            if (state >= 0) {
-                ComposeDomain.add(goal, states.setOf(states.parts(state)));
-            }
-        }
-        return goal;
-    }
-
-    // ---- one plan
 
     private Plan joined(List<Kind> solved) {
         ComposeMerge merge = new ComposeMerge();
         Set<Use> shared = new HashSet<>();
-        Map<String, Long> unpaid = new HashMap<>(setUps);
+        Map<String, Long> unpaid = new HashMap<>(kinds.onces());
         for (Kind kind : solved) {
             List<Action> row = shared.isEmpty()
-                    ? kind.path.get().actions()
-                    : search(kind)
-                            .cheapest(a -> 1 + a.each + (shared.contains(a.use) ? 0 : a.whole), unpaid)
-                            .orElseThrow()
-                            .actions();
+                    ? kind.row()
+                    : kinds.row(kind, a -> 1 + a.each + (shared.contains(a.use) ? 0 : a.whole), unpaid);
             row.forEach(a -> shared.add(a.use));
-            row.forEach(a -> unpaid.remove(a.family));
+            row.forEach(a -> a.onces.forEach(unpaid::remove));
             merge.add(row);
         }
         List<Step> steps = new ArrayList<>();
@@ -247,7 +131,8 @@ public final class Composer {
 
     /** Classes were seen alone; where they disturb each other the plan is mended, without leaving anything out. */
     private Plan mended(Plan plan) {
-        if (prover.stops(plan).isEmpty()) {
+        List<Finding> stops = prover.stops(plan);
+        if (stops.stream().allMatch(s -> s.reason() instanceof Reason.RuleSpeaks)) {
             return plan;
         }
         return new RepairSearch(prover, plan, Repair.Options.USUAL.within(MEND), false)
@@ -258,43 +143,92 @@ public final class Composer {
                         .orElse(plan);
     }
 
-    /** The search for a class knows states, not rules: what rules forbid of the whole is put right here. */
+    /** The search for a class knows what rules forbid in every plan; what they forbid of this one is put right here. */
     private Plan ruled(Plan plan) {
         Plan ruled = new RuleMend(prover, stages).mended(plan);
         return grants(ruled) ? ruled : plan;
     }
 
-    private boolean grants(Plan plan) {
-        Map<String, Set<String>> ends = prover.prove(plan).ends();
-        return wishes.stream().filter(w -> !unmet.contains(w)).allMatch(w -> grants(w, ends));
+    /** Nothing stops the plan, but the work of one class ends what another has brought about: one of them comes later. */
+    private Plan settled(Plan plan) {
+        Plan now = plan;
+        List<Wish> lost = lost(now);
+        while (!lost.isEmpty() && prover.stops(now).isEmpty()) {
+            Optional<Plan> better = better(now, lost);
+            if (better.isEmpty()) {
+                return now;
+            }
+            now = better.get();
+            lost = lost(now);
+        }
+        return now;
     }
 
-    private boolean grants(Wish wish, Map<String, Set<String>> ends) {
-        int state = states.of(wish.state());
-        if (state < 0) {
-            return false;
-        }
-        if (!states.isZoneScope(state)) {
-            return ends.get(VehicleIndex.VEHICLE).contains(wish.state());
-        }
-        return concerned(wish).stream()
-                .allMatch(row -> ends.get(vehicle.id(row)).contains(wish.state()));
+    private List<Wish> lost(Plan plan) {
+        return wishes.lost(prover.prove(plan).ends());
     }
 
-    /** Without the steps that nothing needs. */
+    private Optional<Plan> better(Plan plan, List<Wish> lost) {
+        for (Step step : plan.steps()) {
+            boolean touches = lost.stream().anyMatch(w -> touches(step, w));
+            for (int to = plan.steps().size() - 1; touches && to >= 0; to--) {
+                Plan moved = new Edit.Move(step.id(), to).applyTo(plan);
+                if (lost(moved).size() < lost.size() && prover.stops(moved).isEmpty()) {
+                    return Optional.of(moved);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a step begins or ends what is wished for. */
+    private boolean touches(Step step, Wish wish) {
+        int state = prover.states().of(wish.state());
+        return state >= 0
+                && prover.compile(step).parts().stream()
+                        .flatMap(part -> Stream.concat(
+                                part.terms().sets.stream()
+                                        .map(c -> prover.states().brings(c.state())),
+                                part.terms().clears.stream()
+                                        .map(c -> prover.states().clears(c.state()))))
+                        .anyMatch(bits -> Bits.meet(
+                                bits, prover.states().setOf(prover.states().parts(state))));
+    }
+
+    /** Without the steps that nothing needs, and without pairs that only undo each other. */
     private Plan pruned(Plan plan) {
-        if (!prover.stops(plan).isEmpty() || !grants(plan)) {
+        if (!holds(plan)) {
             return plan;
         }
         Plan now = plan;
-        for (int i = now.steps().size() - 1; i >= 0; i--) {
-            Plan without = new Edit.Drop(now.steps().get(i).id()).applyTo(now);
-            if (prover.stops(without).isEmpty() && grants(without) && warns(without) <= warns(now)) {
-                now = without;
-                i = now.steps().size();
-            }
+        Optional<Plan> fewer = Optional.of(plan);
+        while (fewer.isPresent()) {
+            now = fewer.get();
+            fewer = fewer(now);
         }
         return now;
+    }
+
+    private Optional<Plan> fewer(Plan plan) {
+        long warns = warns(plan);
+        for (int apart = 0; apart <= MOST_APART; apart++) {
+            for (int i = plan.steps().size() - 1 - apart; i >= 0; i--) {
+                Plan without = without(plan, i, i + apart);
+                if (holds(without) && warns(without) <= warns) {
+                    return Optional.of(without);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Plan without(Plan plan, int first, int second) {
+        List<Step> left = new ArrayList<>(plan.steps());
+        left.remove(second);
+        if (first != second) {
+            left.remove(first);
+        }
+        return new Plan(left);
     }
 
     private long warns(Plan plan) {
@@ -305,146 +239,59 @@ public final class Composer {
                 : 0;
     }
 
-    // ---- what is told of it
+    /** Gives up wishes whose work something stops, on the zones where it does; false when no wish leads there. */
+    private boolean givesUp(Plan plan) {
+        boolean any = false;
+        Map<Wish, BitSet> given = new HashMap<>();
+        for (Finding stop : prover.stops(plan)) {
+            BitSet rows = new BitSet();
+            stop.zones().forEach(zone -> rows.set(vehicle.row(zone)));
+            Optional<Wish> wish = stop.step().flatMap(step -> leadingTo(plan, step, rows));
+            if (wish.isPresent()) {
+                BitSet before = given.computeIfAbsent(wish.get(), w -> new BitSet());
+                rows.andNot(before);
+                before.or(rows);
+                wishes.giveUp(wish.get(), rows, new Hindrance.Stopped(stop));
+                any = true;
+            }
+        }
+        return any;
+    }
 
-    private Composition composition(Plan plan, List<Kind> solved) {
-        List<Wish> granted = wishes.stream().filter(w -> !unmet.contains(w)).toList();
-        List<Because> reasons = reliance(plan, granted).reasons();
-        List<Because> byRule = byRule(plan, reasons);
-        Plan weighed = asGrave(
-                new Plan(plan.steps().stream()
-                        .map(s -> weighed(s, plan, granted))
-                        .toList()),
-                byRule);
-        Proof proof = prover.prove(weighed);
-        boolean composed = proof.holds() && !weighed.steps().isEmpty() && grants(weighed);
-        BigDecimal minutes = prover.work(weighed).attendedMinutes().mean();
-        List<Wish> given = wishes.stream().filter(unmet::contains).toList();
+    /** The wish on these rows that relies on the step: the least wanted, then the one that takes the most steps. */
+    private Optional<Wish> leadingTo(Plan plan, String step, BitSet rows) {
+        int index = plan.steps().stream().map(Step::id).toList().indexOf(step);
+        Comparator<Wish> byPriority = Comparator.comparing(Wish::priority);
+        return wishes.open().stream()
+                .filter(w -> wishes.rows(w).intersects(rows))
+                .filter(w -> served(plan, w).get(index))
+                .max(byPriority.thenComparing(w -> served(plan, w).cardinality()));
+    }
+
+    private BitSet served(Plan plan, Wish wish) {
+        return ComposeReasons.of(prover, plan, wishes, List.of(wish)).served();
+    }
+
+    private Composition composition(Plan found, List<Kind> solved) {
+        List<Step> numbered = new ArrayList<>();
+        for (Step s : found.steps()) {
+            numbered.add(new Step(
+                    "s" + (numbered.size() + 1), s.stage(), s.zones(), s.with(), s.priority(), s.at(), s.drivers()));
+        }
+        ComposeReasons reasons = new ComposeReasons(prover, wishes, new Plan(numbered));
+        Plan plan = reasons.weighed();
+        Proof proof = prover.prove(plan);
+        boolean composed = proof.holds() && !plan.steps().isEmpty() && grants(plan);
+        PlanWork work = prover.work(plan);
         return new Composition(
-                weighed,
+                plan,
                 proof,
                 composed,
-                inOrder(weighed, reasons, byRule),
-                given,
-                minutes,
-                least(solved),
+                reasons.all(),
+                wishes.unmet(),
+                work.attendedMinutes().mean(),
+                costing.of(work),
+                kinds.least(solved),
                 Duration.ofNanos(System.nanoTime() - started));
-    }
-
-    private Reliance reliance(Plan plan, List<Wish> of) {
-        Reliance reliance = new Reliance(prover, plan);
-        for (Wish wish : of) {
-            BitSet rows = concerned(wish);
-            if (rows.isEmpty()) {
-                rows.set(vehicle.vehicle());
-            }
-            rows.stream().forEach(row -> reliance.note(states.of(wish.state()), row));
-        }
-        return reliance;
-    }
-
-    private Step weighed(Step step, Plan plan, List<Wish> granted) {
-        int index = plan.steps().indexOf(step);
-        Priority gravest = Priority.COULD;
-        for (Priority priority : Priority.values()) {
-            List<Wish> of =
-                    granted.stream().filter(w -> w.priority() == priority).toList();
-            if (!of.isEmpty() && reliance(plan, of).served().get(index) && priority.compareTo(gravest) < 0) {
-                gravest = priority;
-            }
-        }
-        return new Step(step.id(), step.stage(), step.zones(), step.with(), gravest, step.at(), step.drivers());
-    }
-
-    /** Why the steps are there on whose states nothing relies: rules that forbid a later step without them. */
-    private List<Because> byRule(Plan plan, List<Because> reasons) {
-        Set<String> known = new HashSet<>();
-        reasons.forEach(r -> known.add(r.step()));
-        List<Because> more = new ArrayList<>();
-        for (Step step : plan.steps()) {
-            if (!known.contains(step.id())) {
-                for (Finding stop : prover.stops(new Edit.Drop(step.id()).applyTo(plan))) {
-                    if (stop.reason() instanceof Reason.RuleSpeaks rule) {
-                        more.add(new Because(step.id(), "", false, stop.zones(), rule.step(), rule.title()));
-                    }
-                }
-            }
-        }
-        return more;
-    }
-
-    /** A step that a rule asks for is wanted as much as the step that it is asked for. */
-    private static Plan asGrave(Plan plan, List<Because> byRule) {
-        Map<String, Priority> priorities = new HashMap<>();
-        plan.steps().forEach(s -> priorities.put(s.id(), s.priority()));
-        byRule.forEach(
-                b -> priorities.merge(b.step(), priorities.get(b.forStep()), (a, c) -> a.compareTo(c) <= 0 ? a : c));
-        return new Plan(plan.steps().stream()
-                .map(s -> new Step(s.id(), s.stage(), s.zones(), s.with(), priorities.get(s.id()), s.at(), s.drivers()))
-                .toList());
-    }
-
-    private static List<Because> inOrder(Plan plan, List<Because> reasons, List<Because> byRule) {
-        List<Because> all = new ArrayList<>();
-        for (Step step : plan.steps()) {
-            reasons.stream().filter(r -> r.step().equals(step.id())).forEach(all::add);
-            byRule.stream().filter(r -> r.step().equals(step.id())).forEach(all::add);
-        }
-        return all;
-    }
-
-    private BigDecimal least(List<Kind> solved) {
-        if (solved.isEmpty()) {
-            return BigDecimal.ZERO;
-        }
-        Kind main = solved.get(0);
-        Set<String> shared = new HashSet<>();
-        Set<String> paid = new HashSet<>();
-        main.domain.actions.forEach(a -> shared.add(a.use.stage()));
-        main.domain.actions.forEach(a -> paid.add(a.family));
-        long ticks = main.path.get().cost();
-        for (Kind kind : solved.subList(1, solved.size())) {
-            ticks += search(kind)
-                    .cheapest(a -> a.each + (shared.contains(a.use.stage()) ? 0 : a.whole), Map.of())
-                    .map(ComposeSearch.Path::cost)
-                    .orElse(0L);
-            kind.domain.actions.forEach(a -> shared.add(a.use.stage()));
-        }
-        Set<String> others = new TreeSet<>(setUps.keySet());
-        others.removeAll(paid);
-        for (String family : others) {
-            if (solved.stream().anyMatch(k -> !reachable(k, family))) {
-                ticks += setUps.get(family);
-            }
-        }
-        return Ticks.minutes(ticks);
-    }
-
-    /** Whether the wishes can be reached without a family when nothing is ever undone; no is certain. */
-    private boolean reachable(Kind kind, String without) {
-        long[] held = kind.domain.start.clone();
-        ComposeDomain.add(held, kind.given);
-        long[] goal = goal(kind.wishes);
-        boolean more = true;
-        while (more && !Bits.contains(held, goal)) {
-            more = false;
-            for (Action action : kind.domain.actions) {
-                if (!action.family.equals(without) && needed(kind, action, held)) {
-                    for (Change change : action.terms.sets) {
-                        more |= !Bits.contains(held, states.brings(change.state()));
-                        ComposeDomain.add(held, states.brings(change.state()));
-                    }
-                }
-            }
-        }
-        return Bits.contains(held, goal);
-    }
-
-    private boolean needed(Kind kind, Action action, long[] held) {
-        long[] with = held.clone();
-        ComposeDomain.add(with, states.conditions());
-        return kind.domain.conditions(action).stream()
-                .filter(c -> !c.need().absent())
-                .allMatch(c -> c.alternatives().stream().anyMatch(a -> Bits.contains(with, a)));
     }
 }

@@ -12,9 +12,10 @@ import java.util.Objects;
  * @param proof    its proof; holds whenever {@code composed} is true
  * @param composed whether the plan proves and grants every wish that is not in {@code unmet}
  * @param reasons  why each step is there, in the plan's order
- * @param unmet    wishes that no plan was found for
+ * @param unmet    what was wanted and is not granted, with what stands against it
  * @param minutes  attended minutes with all set-ups, mean
- * @param least    attended minutes that every such plan takes at least, as far as proved
+ * @param cost     what it costs by the costing that it was composed with
+ * @param least    what every such plan costs at least by that costing, as far as proved
  * @param time     how long it took
  */
 public record Composition(
@@ -22,8 +23,9 @@ public record Composition(
         Proof proof,
         boolean composed,
         List<Because> reasons,
-        List<Wish> unmet,
+        List<Unmet> unmet,
         BigDecimal minutes,
+        BigDecimal cost,
         BigDecimal least,
         Duration time) {
 
@@ -55,8 +57,8 @@ public record Composition(
         unmet = List.copyOf(unmet);
     }
 
-    /** Whether no plan for the same wishes takes fewer attended minutes. */
+    /** Whether no plan that grants the same wishes costs less. */
     public boolean provedCheapest() {
-        return composed && minutes.subtract(least).abs().compareTo(new BigDecimal("0.01")) <= 0;
+        return composed && cost.subtract(least).abs().compareTo(new BigDecimal("0.01")) <= 0;
     }
 }

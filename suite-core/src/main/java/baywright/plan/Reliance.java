@@ -67,7 +67,7 @@ final class Reliance {
     private void last(int to, int row, int state, Effect wanted) {
         for (int j = to - 1; j >= 0; j--) {
             Effect effect = effects.of(steps.get(j), row, state);
-            if (effect == wanted) {
+            if (effect == wanted && !(wanted == Effect.CLEARS && sets(steps.get(j), state))) {
                 links.computeIfAbsent(new Link(j, state, wanted == Effect.CLEARS, to), l -> new BitSet())
                         .set(row);
             }
@@ -75,6 +75,13 @@ final class Reliance {
                 return;
             }
         }
+    }
+
+    /** What a step ends that it has begun itself, nobody relies on it for. */
+    private boolean sets(CompiledStep step, int state) {
+        return step.parts().stream()
+                .flatMap(part -> part.terms().sets.stream())
+                .anyMatch(change -> Bits.has(states.brings(change.state()), state));
     }
 
     List<Because> reasons() {

@@ -1,8 +1,11 @@
 package baywright.safety;
 
+import baywright.plan.Plan;
+import baywright.plan.Step;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,6 +61,19 @@ public record JobSafety(
         StepSafety shared(int by) {
             return new StepSafety(by, vibration, noise);
         }
+    }
+
+    /** The same for another plan: words about a step stay when the other plan has the same stage under its id. */
+    public JobSafety kept(Plan before, Plan after) {
+        Map<String, String> stages = new HashMap<>();
+        before.steps().forEach(step -> stages.put(step.id(), step.stage()));
+        Map<String, StepSafety> left = new HashMap<>();
+        for (Step step : after.steps()) {
+            if (steps.containsKey(step.id()) && step.stage().equals(stages.get(step.id()))) {
+                left.put(step.id(), steps.get(step.id()));
+            }
+        }
+        return new JobSafety(acknowledgements, climate, left);
     }
 
     public StepSafety step(String id) {

@@ -15,6 +15,9 @@ import baywright.money.Refusal;
 import baywright.money.RollUp;
 import baywright.money.SiteTerms;
 import baywright.money.Uncertainty;
+import baywright.money.WorkCosts;
+import baywright.plan.AskedGoal;
+import baywright.plan.GoalComposition;
 import baywright.plan.Plan;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
@@ -205,6 +208,29 @@ public final class Site {
      */
     public RepairResult mend(Job job, Duration longest) {
         return Repair.find(setting(job), job.plan(), Repair.Options.USUAL.within(longest));
+    }
+
+    /**
+     * Composes a plan from a job's goals: the one that costs the shop least, as far as was found.
+     *
+     * @param file the job's folder, for the places of what is wrong with its goals
+     * @throws SiteTrouble when the job says no goals, or they name what the library or the vehicle does not have
+     */
+    public ComposedJob compose(JobFile file) {
+        Job job = job(file);
+        List<Problem> problems = LibraryFolder.asProblems(workspace.goalProblems(file, library));
+        if (!problems.isEmpty()) {
+            throw new SiteTrouble(workspace.root(), problems);
+        }
+        Setting setting = setting(job);
+        JobTerms terms = Terms.of(job, shop, Confidence.TRIAL_DONE);
+        GoalComposition composed = GoalComposition.of(
+                setting,
+                AskedGoal.of(job.goals(), setting),
+                true,
+                WorkCosts.ofShop(library, Terms.of(shop).rates(), terms));
+        Plan plan = composed.composition().plan();
+        return new ComposedJob(composed, work(job.withPlan(plan, job.safety().kept(job.plan(), plan))));
     }
 
     private Offer quote(Job job, Setting setting, Proof proof, PlanWork work) {

@@ -208,7 +208,9 @@ sealed interface Draft {
         }
 
         private static Optional<String> id(Draft draft) {
-            return draft instanceof Obj object && object.members().get("id") instanceof Leaf leaf
+            return draft instanceof Obj object
+                            && object.members().get("id") instanceof Leaf leaf
+                            && !(leaf.json() instanceof Json.Null)
                     ? Optional.of(Leaf.written(leaf.json()))
                     : Optional.empty();
         }

@@ -1,5 +1,6 @@
 package baywright.workspace;
 
+import baywright.plan.JobGoal;
 import baywright.plan.Plan;
 import baywright.safety.JobSafety;
 import baywright.vehicle.Shape;
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param cap                   the most that the customer pays, with tax, in the site's currency, from 0
  * @param rate                  name of the shop's charge rate; empty: the shop's only one
  * @param wishes                in the customer's words
+ * @param goals                 the same in the library's words; a plan can be composed from them
  * @param survey                what was found, with readings
  * @param plan                  steps in order; zones as written, see {@link baywright.plan.Step}
  * @param discountLabourPercent what is let off the price of labour, 0 to 100
@@ -45,6 +47,7 @@ public record Job(
         Optional<BigDecimal> cap,
         Optional<String> rate,
         List<String> wishes,
+        List<JobGoal> goals,
         Survey survey,
         Plan plan,
         BigDecimal discountLabourPercent,
@@ -53,6 +56,7 @@ public record Job(
 
     public Job {
         wishes = List.copyOf(wishes);
+        goals = List.copyOf(goals);
     }
 
     /** The same job with another plan. */
@@ -68,6 +72,7 @@ public record Job(
                 cap,
                 rate,
                 wishes,
+                goals,
                 survey,
                 other,
                 discountLabourPercent,
@@ -88,6 +93,7 @@ public record Job(
                 cap,
                 rate,
                 wishes,
+                goals,
                 other,
                 plan,
                 discountLabourPercent,
@@ -108,6 +114,7 @@ public record Job(
                 cap,
                 rate,
                 wishes,
+                goals,
                 survey,
                 other,
                 discountLabourPercent,

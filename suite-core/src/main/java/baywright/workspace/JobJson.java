@@ -1,5 +1,6 @@
 package baywright.workspace;
 
+import baywright.plan.JobGoal;
 import baywright.plan.Plan;
 import baywright.plan.Step;
 import baywright.quantity.Quantity;
@@ -32,6 +33,8 @@ final class JobJson {
     private static final Pattern ZONE_CHOICE = Pattern.compile("-?(surface:)?" + Fields.ID.pattern());
 
     private static final Span WITH = Span.from(-1_000_000_000, 1_000_000_000);
+    private static final String A_ZONE =
+            "the id of a zone such as \"bonnet\", or \"surface:paint\", or either after a hyphen to leave it out";
     private static final String FACT = "a text, a number, true or false";
 
     /** A job with the object that it was read from. */
@@ -57,6 +60,7 @@ final class JobJson {
         Optional<BigDecimal> cap = in.numberIfGiven("cap", Span.MONEY);
         Optional<String> rate = in.idIfGiven("rate");
         List<String> wishes = in.texts("wishes");
+        List<JobGoal> goals = goals(in);
         Survey survey = in.objectIfGiven("survey").map(JobJson::survey).orElse(Survey.NOTHING);
         Plan plan = in.objectIfGiven("plan").map(JobJson::plan).orElse(new Plan(List.of()));
         BigDecimal discount = in.objectIfGiven("price").map(JobJson::discount).orElse(BigDecimal.ZERO);
@@ -75,6 +79,7 @@ final class JobJson {
                         cap,
                         rate,
                         wishes,
+                        goals,
                         survey,
                         plan,
                         discount,
@@ -181,6 +186,50 @@ final class JobJson {
         });
     }
 
+    private static List<JobGoal> goals(Fields in) {
+        List<Fields> all = in.objects("goals");
+        Map<Integer, JobGoal> sound = new LinkedHashMap<>();
+        for (int i = 0; i < all.size(); i++) {
+            int at = i;
+            goal(all.get(i)).ifPresent(goal -> sound.put(at, goal));
+        }
+        List<Integer> named = sound.keySet().stream()
+                .filter(i -> sound.get(i).id().isPresent())
+                .toList();
+        Fields.refuseRepeated(
+                named.stream().map(all::get).toList(),
+                named.stream().map(i -> sound.get(i).id().orElseThrow()).toList());
+        return List.copyOf(sound.values());
+    }
+
+    private static Optional<JobGoal> goal(Fields in) {
+        int before = in.report().count();
+        Optional<String> id = in.idIfGiven("id");
+        String title = in.text("title", "");
+        Optional<String> goal = in.idIfGiven("goal");
+        List<String> states = in.ids("states");
+        List<String> zones = in.texts("zones", ZONE_CHOICE, A_ZONE);
+        Step.Priority priority = in.choice("priority", PRIORITIES, Step.Priority.MUST);
+        Optional<BigDecimal> worth = in.numberIfGiven("worth", Span.AMOUNT);
+        in.done();
+        if (in.report().hasErrors() && in.report().count() > before) {
+            return Optional.empty();
+        }
+        if (goal.isPresent() && !states.isEmpty()) {
+            in.refuse("states", "stand beside 'goal'", "name a goal of the library or states, not both");
+            return Optional.empty();
+        }
+        if (goal.isEmpty() && states.isEmpty()) {
+            in.refuse("goal", "is missing", "name a goal of the library, or 'states' that are wanted");
+            return Optional.empty();
+        }
+        if (goal.isEmpty() && zones.isEmpty()) {
+            in.refuse("zones", "names no zone", "say where the states are wanted, such as [\"surface:paint\"]");
+            return Optional.empty();
+        }
+        return Optional.of(new JobGoal(id, title, goal, states, zones, priority, worth));
+    }
+
     private static Plan plan(Fields in) {
         List<Fields> all = in.objects("steps");
         List<Step> steps = all.stream().map(JobJson::step).toList();
@@ -193,10 +242,7 @@ final class JobJson {
         Step step = new Step(
                 in.id("id"),
                 in.id("stage"),
-                in.texts(
-                        "zones",
-                        ZONE_CHOICE,
-                        "the id of a zone such as \"bonnet\", or \"surface:paint\", or either after a hyphen to leave it out"),
+                in.texts("zones", ZONE_CHOICE, A_ZONE),
                 in.values("with", (value, at) -> input(in, value, at)),
                 in.choice("priority", PRIORITIES, Step.Priority.MUST),
                 in.time("at"),
@@ -238,6 +284,7 @@ final class JobJson {
                 .with("cap", Draft.number(job.cap()))
                 .with("rate", Draft.text(job.rate()))
                 .with("wishes", Draft.texts(job.wishes()))
+                .with("goals", Draft.list(job.goals(), JobJson::draft))
                 .with("survey", draft(job.survey()))
                 .with("plan", Draft.object().with("steps", Draft.list(job.plan().steps(), JobJson::draft)))
                 .with(
@@ -280,6 +327,17 @@ final class JobJson {
                 .with("counts", Draft.map(zone.counts(), Draft::number))
                 .usually("unreadable", Draft.bool(zone.unreadable()), "false")
                 .with("notes", Draft.texts(zone.notes()));
+    }
+
+    private static Draft draft(JobGoal goal) {
+        return Draft.object()
+                .with("id", Draft.text(goal.id()))
+                .usually("title", Draft.text(goal.title()), "")
+                .with("goal", Draft.text(goal.goal()))
+                .with("states", Draft.texts(goal.states()))
+                .with("zones", Draft.texts(goal.zones()))
+                .usually("priority", Draft.text(word(goal.priority())), word(Step.Priority.MUST))
+                .with("worth", Draft.number(goal.worth()));
     }
 
     private static Draft draft(Step step) {

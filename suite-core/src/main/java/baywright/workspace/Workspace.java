@@ -319,10 +319,7 @@ public final class Workspace {
      */
     public Setting setting(Job job, Library library, LocalDateTime otherwise) {
         Shop site = shop.orElseThrow(() -> new WorkspaceException(firstProblem(SHOP)));
-        Shape shape = shapes.stream()
-                .filter(s -> s.id().equals(job.vehicle().shape()))
-                .findFirst()
-                .orElseThrow(() -> new WorkspaceException(firstProblem(STAGES + "/" + SHAPES)));
+        Shape shape = shape(job);
         return new Setting(
                 library,
                 job.vehicle().on(shape),
@@ -345,6 +342,25 @@ public final class Workspace {
             }
         }
         return facts.equals(survey.facts()) ? survey : new Survey(facts, survey.states(), survey.zones());
+    }
+
+    /**
+     * What is wrong with a job's goals, held against the library.
+     *
+     * @return errors in order of place; also when the job says no goals
+     * @throws WorkspaceException when the job or its shape cannot be read
+     */
+    public List<FileProblem> goalProblems(JobFile file, Library library) {
+        Job job = file.job().orElseThrow(() -> new WorkspaceException(nameOf(file.folder(), JOB) + ": cannot be read"));
+        Shape shape = job.vehicle().on(shape(job));
+        return new GoalCheck(file.content().orElseThrow(), library, shape).problems(job.goals());
+    }
+
+    private Shape shape(Job job) {
+        return shapes.stream()
+                .filter(s -> s.id().equals(job.vehicle().shape()))
+                .findFirst()
+                .orElseThrow(() -> new WorkspaceException(firstProblem(STAGES + "/" + SHAPES)));
     }
 
     private String firstProblem(String file) {

@@ -63,11 +63,11 @@ class LanguagePageTest {
 
     @Test
     void wordsOnTheirWayOutAreListedWithTheirSuccessors() {
-        Word wants = Word.word("wants").retired("1.4", "needs");
+        Word wants = Word.word("longsFor").retired("1.4", "needs");
         Vocabulary some =
                 new Vocabulary(List.of(new Section("room", "in the room", "A room.", List.of(wants))), List.of());
 
-        assertThat(LanguagePage.retiredWords(some)).contains("\n| `wants` | `needs` | 1.4 |\n");
+        assertThat(LanguagePage.retiredWords(some)).contains("\n| `longsFor` | `needs` | 1.4 |\n");
         assertThat(LanguagePage.retiredWords(StageLanguage.VOCABULARY)).contains("no word is on its way out");
     }
 
@@ -104,6 +104,7 @@ class LanguagePageTest {
                         + "\n}";
             case "stage" -> headless(inputs, example);
             case "rule" -> rule(example);
+            case "goal" -> goal(example);
             case "inputs" -> Libraries.stage("inputs {\n" + example + "\n}");
             default -> Libraries.stage(inputs + section.name() + " {\n" + example + "\n}");
         };
@@ -114,11 +115,20 @@ class LanguagePageTest {
         if (example.startsWith("stage")) {
             return example.replace("}", "; family 'decontamination'; worksOn 'paint' }");
         }
+        if (example.startsWith("goal")) {
+            return example.replace("}", "; wants 'washed', on: ['paint'] }");
+        }
         if (example.startsWith("rule")) {
             return example.replace(
                     "}", "; reason 'because'; at families: ['decontamination']; forbids { holds('masked') } }");
         }
         return example.replaceFirst("'[a-z]+'", "'probe'");
+    }
+
+    private static String goal(String example) {
+        String title = example.startsWith("title") ? "" : "title 'Probe'\n";
+        String wants = example.startsWith("wants") ? "" : "wants 'washed', on: ['paint']\n";
+        return "goal('probe') {\n" + title + wants + example + "\n}";
     }
 
     private static String headless(String inputs, String example) {

@@ -2,6 +2,7 @@ package baywright.workspace;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.plan.JobGoal;
 import baywright.plan.Plan;
 import baywright.plan.Step;
 import baywright.quantity.Quantity;
@@ -141,6 +142,19 @@ class JobRoundTripTest {
                         new JobSafety.StepSafety(count % 5 + 1, Optional.of(new BigDecimal("3.5")), Optional.empty())));
     }
 
+    private static List<JobGoal> goals(int count, String id, String text) {
+        JobGoal named = JobGoal.of(id, List.of(Step.Priority.values()).get(count % 3), "surface:paint", "-" + id);
+        JobGoal stated = new JobGoal(
+                Optional.of(id).filter(i -> count % 2 == 0),
+                text,
+                Optional.empty(),
+                List.of(id),
+                List.of("vehicle"),
+                Step.Priority.MUST,
+                Optional.empty());
+        return List.of(stated, named.worth(BigDecimal.valueOf(count, 1)), named).subList(0, count % 4 % 3 + count % 2);
+    }
+
     private static Arbitrary<String> ids() {
         return Arbitraries.strings()
                 .withCharRange('a', 'z')
@@ -249,6 +263,7 @@ class JobRoundTripTest {
                         cap,
                         cap.map(c -> id),
                         List.of(text),
+                        goals(count, id, text),
                         survey,
                         new Plan(List.of()),
                         BigDecimal.valueOf(count % 101),

@@ -1,0 +1,62 @@
+package baywright.cli;
+
+import baywright.site.ComposedJob;
+import baywright.site.Site;
+import baywright.workspace.WorkspaceWriter;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/**
+ * {@code baywright plan compose JOB}: a plan made from the job's goals, and with {@code --apply} that plan written to the
+ * job. Fine when the plan proves and grants every goal that must be.
+ */
+@Command(name = "compose", resourceBundle = CommandTree.HELP)
+final class PlanComposeCommand implements Callable<Integer> {
+
+    private final Session session;
+
+    @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
+    private Path job;
+
+    @Option(names = "--apply", descriptionKey = "apply-composed")
+    private boolean apply;
+
+    PlanComposeCommand(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.at(session, job);
+        ComposedJob composed =
+                Progress.during(session, "compose.progress", () -> opened.site().compose(opened.file()));
+        boolean can = composed.composed().composition().composed();
+        if (apply && can) {
+            write(opened, composed);
+        }
+        ComposePrinter printer = new ComposePrinter(session, opened.site(), opened.job(), composed);
+        if (session.json()) {
+            ObjectNode answer = printer.json();
+            answer.put("applied", apply && can);
+            answer.set("warnings", ProblemPrinter.json(opened.warnings()));
+            Answers.print(session, answer);
+        } else {
+            printer.print();
+            printer.printNext(apply, can, session.shown(job));
+        }
+        return composed.composed().grantsAllMusts() && composed.worked().proof().holds()
+                ? ExitStatus.FINE
+                : ExitStatus.STOPPED;
+    }
+
+    private static void write(OpenedJob opened, ComposedJob composed) {
+        Site site = opened.site();
+        try (WorkspaceWriter writer = WorkspaceWriter.open(site.workspace())) {
+            writer.save(opened.file(), composed.worked().job());
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package baywright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code plan compose} on the shipped demo. */
+class PlanComposeTest {
+
+    private static final Path HOME = Path.of("..");
+    private static final String GOALS = "\"goals\": [\n    {\"goal\": \"one-step-finish\"},";
+
+    @TempDir
+    private Path folder;
+
+    private Desk desk;
+    private Path job;
+
+    @BeforeEach
+    void demo() throws IOException {
+        copy(HOME.resolve("demo/millrace-works"), folder);
+        copy(HOME.resolve("stage-scripts"), folder.resolve("stages"));
+        Files.move(folder.resolve("stages/items.json"), folder.resolve("items.json"));
+        desk = new Desk(folder.resolve("settings"), HOME);
+        job = folder.resolve("jobs/hurried-hatch");
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path path : all.filter(Files::isRegularFile).toList()) {
+                Path target = to.resolve(from.relativize(path).toString());
+                Files.createDirectories(target.getParent());
+                Files.copy(path, target);
+            }
+        }
+    }
+
+    private String text() throws IOException {
+        return Files.readString(job.resolve("job.json"));
+    }
+
+    @Test
+    void showsEachStepWithItsReasonAndLeavesTheJobAsItIs() throws IOException {
+        String before = text();
+
+        Desk.Answer answer = desk.answerTo("plan", "compose", job.toString());
+
+        assertThat(answer.status()).as(answer.out() + answer.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(answer.out())
+                .startsWith("s1  Arrival check: whole vehicle\n")
+                .contains("asked for by One-step finish: 'polished' on all painted panels")
+                .contains("Small five-door, planned in a hurry: from 3 goals a plan of ")
+                .contains("below the cap")
+                .contains("To write it, in place of the plan that is there:");
+        assertThat(text()).isEqualTo(before);
+    }
+
+    @Test
+    void writesThePlanThatThenProves() throws IOException {
+        Desk.Answer answer = desk.answerTo("plan", "compose", "--apply", "--json", job.toString());
+
+        JsonNode json = new ObjectMapper().readTree(answer.out());
+        assertThat(json.get("composed").asBoolean()).isTrue();
+        assertThat(json.get("applied").asBoolean()).isTrue();
+        assertThat(json.get("steps").get(0).get("stage").asText()).isEqualTo("arrival-check");
+        assertThat(json.get("goals")).hasSize(3);
+        assertThat(json.get("leastCost").decimalValue())
+                .isLessThanOrEqualTo(json.get("directCost").decimalValue());
+        assertThat(desk.answerTo("plan", "prove", job.toString()).status()).isEqualTo(ExitStatus.FINE);
+        assertThat(text()).contains("\"goals\": [").contains("\"Tobias Underlea\"");
+    }
+
+    @Test
+    void aGoalThatMustBeAndCannotIsToldAndTheExitStatusSaysSo() throws IOException {
+        Files.writeString(
+                job.resolve("job.json"),
+                text().replace(
+                                GOALS,
+                                "\"goals\": [{\"title\": \"Cut back\", \"states\": [\"compounded\"],"
+                                        + " \"zones\": [\"front-bumper\"]},"));
+
+        Desk.Answer answer = desk.answerTo("plan", "compose", job.toString());
+
+        assertThat(answer.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.out())
+                .contains("not had: Cut back (must): 'compounded' on front bumper: a rule forbids it: A gauge cannot")
+                .contains("holds");
+    }
+}
