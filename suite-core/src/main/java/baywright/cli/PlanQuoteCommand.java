@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.document.KeptQuote;
 import baywright.money.Outlook;
 import baywright.money.Quote;
 import baywright.money.Refusal;
@@ -40,23 +41,29 @@ final class PlanQuoteCommand implements Callable<Integer> {
     public Integer call() {
         OpenedJob opened = OpenedJob.at(session, job);
         files.check(session, opened);
+        if (files.kept().isPresent()) {
+            return new KeptQuotePrinter(session, opened, files).print();
+        }
         WorkedJob worked = opened.site().work(opened.job());
         FindingPrinter findings = new FindingPrinter(
                 session, session.sentences(worked.setting(), worked.job().plan()));
         if (worked.offer() instanceof Quote quote) {
-            show(opened, worked, quote, findings);
-            files.write(session, opened, worked, quote);
+            Optional<KeptQuote> kept = files.keep(session, opened, worked, quote);
+            show(opened, worked, quote, findings, kept);
+            files.write(session, opened, worked, quote, kept);
             return ExitStatus.FINE;
         }
         refuse(worked, (Refusal) worked.offer(), findings);
         return ExitStatus.STOPPED;
     }
 
-    private void show(OpenedJob opened, WorkedJob worked, Quote quote, FindingPrinter findings) {
+    private void show(
+            OpenedJob opened, WorkedJob worked, Quote quote, FindingPrinter findings, Optional<KeptQuote> kept) {
         TrailPrinter trails =
                 new TrailPrinter(session, new Numbers(opened.site().shop().locale()), worked, quote);
         if (session.json()) {
             ObjectNode answer = QuoteJson.of(worked, quote);
+            kept.ifPresent(k -> answer.put("kept", k.number() + "-v" + k.version()));
             answer.set("outlook", outlook(opened, worked, quote).figuresJson());
             answer.set("findings", findings.json(worked.findings()));
             answer.set("warnings", ProblemPrinter.json(opened.warnings()));

@@ -1,13 +1,14 @@
 package baywright.document;
 
 import baywright.money.Ledger;
-import baywright.money.LedgerLine;
 import baywright.money.LineKind.Column;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
 
 /**
  * The lines of a ledger for a spreadsheet: RFC 4180 with a header, numbers with a decimal point whatever the country, at most
@@ -22,23 +23,32 @@ public final class LedgerCsv {
 
     /** The text, with a line end at the end. */
     public static String of(Ledger ledger) {
+        return text(ledger.lines().stream().map(KeptQuote::line).toList(), ledger.currency());
+    }
+
+    /** The same of a kept quote. */
+    public static String of(KeptQuote kept) {
+        return text(kept.lines(), kept.document().sums().all().net().getCurrencyUnit());
+    }
+
+    private static String text(List<KeptQuote.Line> lines, CurrencyUnit currency) {
         StringBuilder text = new StringBuilder();
         row(text, "step", "priority", "column", "kind", "subject", "quantity", "unit", "rate", "amount", "in");
-        for (LedgerLine line : ledger.lines()) {
+        for (KeptQuote.Line line : lines) {
             Column column = line.kind().column();
             boolean isMoney = column == Column.COST || column == Column.PRICE;
             row(
                     text,
                     line.step().orElse(""),
                     word(line.priority()),
-                    word(column),
-                    word(line.kind()),
+                    word(column.name()),
+                    word(line.kind().name()),
                     line.subject(),
                     number(line.quantity()),
                     line.unit(),
                     number(line.rate()),
-                    number(line.amount()),
-                    isMoney ? ledger.currency().getCode() : "min");
+                    number(line.quantity().multiply(line.rate())),
+                    isMoney ? currency.getCode() : "min");
         }
         return text.toString();
     }
@@ -54,8 +64,8 @@ public final class LedgerCsv {
         return isPlain ? plain : "\"" + plain.replace("\"", "\"\"") + "\"";
     }
 
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private static String word(String name) {
+        return name.toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static String number(BigDecimal exact) {

@@ -227,10 +227,20 @@ public record QuoteDocument(
 
     /** The same under a number. */
     public QuoteDocument under(String number, int version) {
+        Reference kept = new Reference(Optional.of(number), version, reference.issued(), reference.validUntil());
+        return with(kept, proof);
+    }
+
+    /** The same with another proof record. */
+    QuoteDocument with(Proof other) {
+        return with(reference, other);
+    }
+
+    private QuoteDocument with(Reference which, Proof with) {
         return new QuoteDocument(
                 language,
                 from,
-                new Reference(Optional.of(number), version, reference.issued(), reference.validUntil()),
+                which,
                 customer,
                 title,
                 vehicle,
@@ -243,6 +253,6 @@ public record QuoteDocument(
                 exclusions,
                 risks,
                 sums,
-                proof);
+                with);
     }
 }

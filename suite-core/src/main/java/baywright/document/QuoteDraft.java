@@ -107,7 +107,7 @@ final class QuoteDraft {
                 shape.title(),
                 job.vehicle().description(),
                 job.vehicle().colour(),
-                job.vehicle().vin().map(Object::toString).filter(v -> !v.isEmpty()),
+                job.vehicle().vin().map(v -> v.text()),
                 job.vehicles());
     }
 

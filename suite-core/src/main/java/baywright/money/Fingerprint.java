@@ -19,11 +19,12 @@ import java.util.TreeSet;
  * SHA-256 over plain values: equal values have equal fingerprints, on every run and machine. Where a value was written
  * does not count, nor does a number's trailing zero.
  */
-final class Fingerprint {
+public final class Fingerprint {
 
     private Fingerprint() {}
 
-    static String of(Object... values) {
+    /** The hash in hexadecimal of values in this order: texts, numbers, optional values, collections, maps, records of these. */
+    public static String of(Object... values) {
         StringBuilder text = new StringBuilder();
         write(text, List.of(values));
         try {

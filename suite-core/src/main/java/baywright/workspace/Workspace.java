@@ -34,6 +34,7 @@ public final class Workspace {
     static final String JOBS = "jobs";
     static final String JOB = "job.json";
     static final String READINGS = "readings.csv";
+    static final String QUOTES = "quotes";
 
     private final Path root;
     private final Optional<Shop> shop;
@@ -296,6 +297,36 @@ public final class Workspace {
                         .map(FileProblem::toString)
                         .findFirst()
                         .orElseThrow()));
+    }
+
+    /** Names of the files in a job's folder {@code quotes}, in order. */
+    public List<String> quotes(String folder) {
+        Path quotes = root.resolve(JOBS).resolve(folder).resolve(QUOTES);
+        if (!Files.isDirectory(quotes)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(quotes)) {
+            return all.map(p -> p.getFileName().toString()).sorted().toList();
+        } catch (IOException e) {
+            throw new WorkspaceException(
+                    nameOf(folder, QUOTES) + ": the folder cannot be listed, " + DiskFault.reason(e), e);
+        }
+    }
+
+    /**
+     * The text of a file in a job's folder {@code quotes}.
+     *
+     * @throws WorkspaceException when it cannot be read
+     */
+    public String quote(String folder, String name) {
+        try {
+            return new TextFile(root)
+                    .read(root.resolve(JOBS).resolve(folder).resolve(QUOTES).resolve(name))
+                    .source()
+                    .text();
+        } catch (TextFile.Unreadable e) {
+            throw new WorkspaceException(e.problem().toString(), e);
+        }
     }
 
     /** What is wrong with shop, price list and shapes; each job has its own problems. */

@@ -3,6 +3,7 @@ package baywright.workspace;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -44,7 +45,7 @@ public final class WorkspaceWriter implements AutoCloseable {
     /** What a killed program left behind; only the holder of the lock may judge that nobody is writing it. */
     private void removeLeftovers() {
         try (Stream<Path> all = Files.find(
-                workspace.root(), 3, (path, attributes) -> attributes.isRegularFile() && AtomicFile.isLeftover(path))) {
+                workspace.root(), 4, (path, attributes) -> attributes.isRegularFile() && AtomicFile.isLeftover(path))) {
             for (Path leftover : all.toList()) {
                 Files.deleteIfExists(leftover);
             }
@@ -80,6 +81,30 @@ public final class WorkspaceWriter implements AutoCloseable {
                 content.source().text(),
                 text);
         return workspace.readJob(file.folder());
+    }
+
+    /**
+     * Writes a new file of a job; folders on the way are made.
+     *
+     * @param folder name of the job's folder
+     * @param below  path below it, with {@code /}
+     * @throws WorkspaceException when there is such a file already, or when the disk refuses
+     */
+    public void create(String folder, String below, String text) {
+        String name = Workspace.JOBS + "/" + folder + "/" + below;
+        Path file = workspace.root().resolve(name);
+        try {
+            Files.createDirectories(file.getParent());
+            if (!file.getParent().toRealPath().startsWith(workspace.root().toRealPath())) {
+                throw new WorkspaceException(name + ": not saved, a link leads out of the workspace");
+            }
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                throw new WorkspaceException(name + ": not saved, there is such a file already");
+            }
+            files.write(file, text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw DiskFault.notWritten(name, e);
+        }
     }
 
     private static void checkReadable(String name, String text) {

@@ -95,4 +95,27 @@ class QuoteFilesTest {
         assertThat(answer.err()).contains("'fr'", "en, de");
         assertThat(desk.answerTo("plan", "card", job("small-saloon")).err()).contains("--pdf OUT");
     }
+
+    /** By hand: detailing at 60 an hour is 35.70 for the saloon; at 66, 28.50 × 1.1 + 1.25 = 32.60 net, 39.12 with tax. */
+    @Test
+    void aKeptQuoteStaysAndSaysWhatIsOtherwise() throws Exception {
+        desk.answerTo("demo", "--no-window", out("other"));
+        Path shop = folder.resolve("other/corner-shop/shop.json");
+        String job = folder.resolve("other/corner-shop/jobs/small-saloon").toString();
+        assertThat(desk.answerTo("plan", "quote", "--kept", "v1", job).err()).contains("--keep");
+
+        assertThat(desk.answerTo("plan", "quote", "--keep", job).out()).contains("Kept as quote 2026-001, version 1");
+        assertThat(desk.answerTo("plan", "quote", "--kept", "v1", job).out())
+                .contains("GBP 35.70", "Nothing that it rests on has changed", "Today it would be GBP 35.70 as well");
+
+        String before = Files.readString(shop);
+        Files.writeString(shop, before.replaceFirst("(\"charge\":\\s*\\{\\s*\"[a-z]+\":\\s*)60", "$166"));
+        assertThat(Files.readString(shop)).isNotEqualTo(before);
+        Desk.Answer later = desk.answerTo("plan", "quote", "--kept", "2026-001", "--html", out("kept-v1.html"), job);
+
+        assertThat(later.status()).isEqualTo(ExitStatus.FINE);
+        assertThat(later.out()).contains("GBP 35.70", "rates.charge.", "Today it would be GBP 39.12, GBP 3.42 more.");
+        assertThat(Files.readString(Path.of(out("kept-v1.html")))).contains("Quote 2026-001, version 1", "£35.70");
+        assertThat(desk.answerTo("plan", "quote", "--kept", "v7", job).err()).contains("'v7'", "2026-001-v1");
+    }
 }

@@ -1,0 +1,146 @@
+package baywright.document;
+
+import baywright.document.KeptQuote.ItemPin;
+import baywright.document.KeptQuote.Pins;
+import baywright.document.KeptQuote.PlannedStep;
+import baywright.document.KeptQuote.StagePin;
+import baywright.money.Quote;
+import baywright.site.WorkedJob;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * One thing that a kept quote rested on and that is otherwise now.
+ *
+ * @param kind    what sort of thing
+ * @param subject its id or field
+ * @param was     value in the kept quote; empty: it was not there
+ * @param is      value now; empty: it is not there any more
+ * @param by      change of the net price that comes of it alone, where it can be told, unrounded
+ */
+public record QuoteChange(Kind kind, String subject, String was, String is, Optional<BigDecimal> by) {
+
+    /** What sort of thing has changed, in the order in which they are told. */
+    public enum Kind {
+        ITEM_PRICE,
+        ITEM_PACK,
+        STAGE_REVISION,
+        /** What the stage says, though its author has not counted the revision up. */
+        STAGE_WORDS,
+        /** Hands-on minutes in this plan, of a stage that says the same as before. */
+        STAGE_MINUTES,
+        TERM,
+        STEP,
+        SURVEY
+    }
+
+    /** Everything that is otherwise; empty when the same quote would come out. */
+    public static List<QuoteChange> since(KeptQuote kept, WorkedJob now, Quote quote) {
+        Pins was = kept.pins();
+        Pins is = KeptQuote.pins(now, quote);
+        List<QuoteChange> changes = new ArrayList<>();
+        items(was, is, changes);
+        stages(was, is, changes);
+        terms(was, is, changes);
+        steps(kept.plan(), KeptQuote.plan(now), changes);
+        if (!was.survey().equals(is.survey())) {
+            changes.add(new QuoteChange(Kind.SURVEY, "", was.survey(), is.survey(), Optional.empty()));
+        }
+        return changes;
+    }
+
+    private static void items(Pins was, Pins is, List<QuoteChange> changes) {
+        BigDecimal markup = BigDecimal.ONE.add(was.terms()
+                .getOrDefault("rates.materialMarkupPercent", BigDecimal.ZERO)
+                .movePointLeft(2));
+        was.items().forEach((id, before) -> {
+            ItemPin now = is.items().get(id);
+            if (now != null && !now.pack().equals(before.pack())) {
+                changes.add(new QuoteChange(Kind.ITEM_PACK, id, before.pack(), now.pack(), Optional.empty()));
+            }
+            if (now != null && now.price().compareTo(before.price()) != 0) {
+                boolean told = now.pack().equals(before.pack());
+                BigDecimal by = now.price()
+                        .subtract(before.price())
+                        .multiply(before.charged())
+                        .multiply(markup);
+                changes.add(new QuoteChange(
+                        Kind.ITEM_PRICE,
+                        id,
+                        before.price().toPlainString(),
+                        now.price().toPlainString(),
+                        Optional.of(by).filter(b -> told)));
+            }
+        });
+    }
+
+    private static void stages(Pins was, Pins is, List<QuoteChange> changes) {
+        was.stages().forEach((id, before) -> {
+            StagePin now = is.stages().get(id);
+            if (now == null) {
+                return;
+            }
+            String minutesWas = minutes(before);
+            String minutesIs = minutes(now);
+            if (before.revision() != now.revision()) {
+                changes.add(new QuoteChange(
+                        Kind.STAGE_REVISION,
+                        id,
+                        before.revision() + " · " + minutesWas,
+                        now.revision() + " · " + minutesIs,
+                        Optional.empty()));
+            } else if (!before.fingerprint().equals(now.fingerprint())) {
+                changes.add(new QuoteChange(Kind.STAGE_WORDS, id, minutesWas, minutesIs, Optional.empty()));
+            } else if (!minutesWas.equals(minutesIs)) {
+                changes.add(new QuoteChange(Kind.STAGE_MINUTES, id, minutesWas, minutesIs, Optional.empty()));
+            }
+        });
+    }
+
+    private static String minutes(StagePin pin) {
+        return pin.minutes().setScale(1, java.math.RoundingMode.HALF_UP).toPlainString() + " min";
+    }
+
+    private static void terms(Pins was, Pins is, List<QuoteChange> changes) {
+        TreeSet<String> fields = new TreeSet<>(was.terms().keySet());
+        fields.addAll(is.terms().keySet());
+        for (String field : fields) {
+            BigDecimal before = was.terms().get(field);
+            BigDecimal now = is.terms().get(field);
+            if (before == null || now == null || before.compareTo(now) != 0) {
+                changes.add(new QuoteChange(Kind.TERM, field, plain(before), plain(now), Optional.empty()));
+            }
+        }
+    }
+
+    private static String plain(BigDecimal number) {
+        return number == null ? "" : number.toPlainString();
+    }
+
+    private static void steps(List<PlannedStep> was, List<PlannedStep> is, List<QuoteChange> changes) {
+        Map<String, PlannedStep> before = byId(was);
+        Map<String, PlannedStep> now = byId(is);
+        before.forEach((id, step) -> {
+            if (!step.equals(now.get(id))) {
+                String stage = now.containsKey(id) ? now.get(id).stage() : "";
+                changes.add(new QuoteChange(Kind.STEP, id, step.stage(), stage, Optional.empty()));
+            }
+        });
+        now.forEach((id, step) -> {
+            if (!before.containsKey(id)) {
+                changes.add(new QuoteChange(Kind.STEP, id, "", step.stage(), Optional.empty()));
+            }
+        });
+    }
+
+    private static Map<String, PlannedStep> byId(List<PlannedStep> steps) {
+        Map<String, PlannedStep> byId = new LinkedHashMap<>();
+        steps.forEach(step -> byId.put(step.id(), step));
+        return byId;
+    }
+}
