@@ -5,6 +5,7 @@ import baywright.document.JobCard.StepCard;
 import baywright.document.JobCard.ThinZone;
 import baywright.document.JobCard.Wait;
 import baywright.document.QuoteDocument.ZoneNote;
+import baywright.quantity.Quantity;
 import baywright.safety.Glyphs;
 import baywright.site.Numbers;
 import java.util.List;
@@ -101,7 +102,7 @@ public final class CardHtml {
         row(
                 "card.materials",
                 step.materials().stream()
-                        .map(m -> texts.of("card.material", m.title(), numbers.quantity(m.amount()))
+                        .map(m -> texts.of("card.material", m.title(), amount(m.amount()))
                                 + (m.dilution().isEmpty() ? "" : " " + texts.of("card.dilution", m.dilution())))
                         .collect(Collectors.joining("; ")));
         row("card.wear", String.join(", ", step.dangers().wear()));
@@ -116,6 +117,12 @@ public final class CardHtml {
             ticked("card.second", texts.of("card.second.initials"));
         }
         row("card.avoid", String.join("; ", step.mistakes()));
+    }
+
+    private String amount(Quantity amount) {
+        return texts.find("unit." + amount.unit().symbol())
+                .map(unit -> numbers.number(amount.amount(), 3) + " " + unit)
+                .orElseGet(() -> numbers.quantity(amount));
     }
 
     private void thin(StepCard step) {

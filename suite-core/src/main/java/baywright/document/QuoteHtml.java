@@ -314,7 +314,8 @@ public final class QuoteHtml {
             String signed = risk.signedAt()
                     .map(at -> texts.of("risk.signed", risk.signedBy(), numbers.moment(at)))
                     .orElse("");
-            page.raw("<td>" + (signed.isEmpty() ? box() + Page.text(texts.of("risk.read")) : Page.text(signed))
+            page.raw((signed.isEmpty() ? "<td class=\"tick\">" : "<td>")
+                            + (signed.isEmpty() ? box() + Page.text(texts.of("risk.read")) : Page.text(signed))
                             + "</td>")
                     .shut("tr");
         }
