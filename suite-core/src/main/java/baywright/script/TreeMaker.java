@@ -1,5 +1,6 @@
 package baywright.script;
 
+import baywright.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -374,10 +375,12 @@ final class TreeMaker {
         if (property.isSafe() || property.isSpreadSafe()) {
             throw refuse(property, "write a plain dot");
         }
+        String name = writtenName(property.getProperty());
+        if (!followsDot(property.getProperty())) {
+            throw refuse(property.getProperty(), behindGap(name));
+        }
         return new Node.Member(
-                expression(property.getObjectExpression()),
-                writtenName(property.getProperty()),
-                place(property.getObjectExpression()));
+                expression(property.getObjectExpression()), name, place(property.getObjectExpression()));
     }
 
     /** A name that stands in the text as a name, not as a quoted text that happens to be used as one. */
@@ -467,8 +470,7 @@ final class TreeMaker {
             if (isCommandChain(call)) {
                 throw refuse(
                         call.getMethod(),
-                        "'" + call.getMethodAsString() + "' begins a second word on the line; begin a new line or put"
-                                + " a comma before it");
+                        secondWord(call.getMethodAsString()));
             }
             receiver = Optional.of(expression(call.getObjectExpression()));
         }
@@ -476,6 +478,17 @@ final class TreeMaker {
         Arguments arguments = arguments(call.getArguments());
         Place where = receiver.isPresent() ? place(call) : place(call.getMethod());
         return new Node.Call(receiver, name, arguments.args, arguments.named, arguments.block, where);
+    }
+
+    /** {@code a 5 ml} is read as {@code a(5).ml}: most often the dot between a number and its unit is missing. */
+    private static String behindGap(String name) {
+        return Unit.of(name).isPresent()
+                ? "an amount is a number, a dot and a unit, such as 5." + name
+                : secondWord(name);
+    }
+
+    private static String secondWord(String met) {
+        return "'" + met + "' begins a second word on the line; begin a new line or put a comma before it";
     }
 
     /** {@code a b c d} is read as {@code a(b).c(d)}: the dot is not in the text. */
