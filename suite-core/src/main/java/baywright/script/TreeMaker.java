@@ -379,8 +379,7 @@ final class TreeMaker {
         if (!followsDot(property.getProperty())) {
             throw refuse(property.getProperty(), behindGap(name));
         }
-        return new Node.Member(
-                expression(property.getObjectExpression()), name, place(property.getObjectExpression()));
+        return new Node.Member(expression(property.getObjectExpression()), name, place(property.getObjectExpression()));
     }
 
     /** A name that stands in the text as a name, not as a quoted text that happens to be used as one. */
@@ -468,9 +467,7 @@ final class TreeMaker {
         Optional<Node> receiver = Optional.empty();
         if (!call.isImplicitThis()) {
             if (isCommandChain(call)) {
-                throw refuse(
-                        call.getMethod(),
-                        secondWord(call.getMethodAsString()));
+                throw refuse(call.getMethod(), secondWord(call.getMethodAsString()));
             }
             receiver = Optional.of(expression(call.getObjectExpression()));
         }

@@ -161,6 +161,23 @@ class FileBoundsTest {
     }
 
     @Test
+    void filesThatAreTooMuchTogetherAreLeftOutFromTheFirstOneTooMany(@TempDir Path folder) throws IOException {
+        String quarter = "// " + "x".repeat(200_000) + "\n";
+        int files = (int) (LibraryFiles.MOST_BYTES_IN_ALL / quarter.length()) + 3;
+        for (int i = 0; i < files; i++) {
+            Files.writeString(folder.resolve(String.format("f%03d.groovy", i)), quarter);
+        }
+
+        LibraryFiles read = LibraryFiles.read(folder);
+
+        assertThat(read.texts()).hasSize(files - 3);
+        assertThat(read.problems()).singleElement().satisfies(p -> {
+            assertThat(p.place().file()).isEqualTo(String.format("f%03d.groovy", files - 3));
+            assertThat(p.message()).startsWith("the files of a library hold at most 16 MiB together");
+        });
+    }
+
+    @Test
     void aRefusedTitleIsNotMissingBesides() {
         Loaded loaded = load("stage('a') {\n    title -'x'\n}");
 
