@@ -1,9 +1,9 @@
 package baywright.cli;
 
+import baywright.document.PagePdf;
 import baywright.plan.FindingText;
 import baywright.safety.HazardSheet;
 import baywright.safety.SheetHtml;
-import baywright.safety.SheetPdf;
 import baywright.site.JudgedJob;
 import baywright.site.Site;
 import java.io.IOException;
@@ -45,7 +45,7 @@ final class SafetySheet {
                     language.map(Locale::forLanguageTag).orElse(site.shop().locale());
             String page = SheetHtml.of(sheet.apply(locale));
             html.ifPresent(file -> save(file, page.getBytes(StandardCharsets.UTF_8)));
-            pdf.ifPresent(file -> save(file, SheetPdf.of(page)));
+            pdf.ifPresent(file -> save(file, PagePdf.of(page)));
         }
     }
 

@@ -8,6 +8,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * Sets a page as PDF with its typefaces in it, tagged so that a screen reader finds headings and tables, with title, author
@@ -18,6 +20,9 @@ public final class PagePdf {
     private static final String FAMILY = "Roboto";
     private static final String FOLDER = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
 
+    /** Warns of substitutes for typefaces that no page uses; kept here, since a logger that nobody holds forgets its level. */
+    private static final Logger FACES = Logger.getLogger("org.apache.pdfbox.pdmodel.font");
+
     private PagePdf() {}
 
     /** The document's bytes. */
@@ -25,6 +30,7 @@ public final class PagePdf {
         // a drawing library asks for a logger that the program does not have and would complain on the terminal
         System.setProperty("slf4j.internal.verbosity", "ERROR");
         XRLog.setLoggingEnabled(false);
+        FACES.setLevel(Level.SEVERE);
         try (ByteArrayOutputStream out = new ByteArrayOutputStream();
                 BatikSVGDrawer drawings = new BatikSVGDrawer()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();

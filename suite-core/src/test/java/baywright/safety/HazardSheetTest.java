@@ -3,6 +3,7 @@ package baywright.safety;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import baywright.document.PagePdf;
 import baywright.plan.FindingText;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -121,7 +122,7 @@ class HazardSheetTest {
 
     @Test
     void thePdfIsOne() {
-        byte[] pdf = SheetPdf.of(page(Locale.UK));
+        byte[] pdf = PagePdf.of(page(Locale.UK));
         assertThat(new String(Arrays.copyOf(pdf, 5), StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         assertThat(pdf.length).isGreaterThan(10_000);
     }
