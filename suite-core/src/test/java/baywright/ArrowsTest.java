@@ -36,9 +36,31 @@ class ArrowsTest {
         room("money", "quantity", "chance", "script", "vehicle", "library", "plan");
         room("safety", "quantity", "script", "vehicle", "library", "plan");
         room("schedule", "quantity", "script", "vehicle", "library", "plan");
-        room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety");
-        room("site", "quantity", "chance", "script", "vehicle", "library", "plan", "money", "safety", "workspace");
-        room("document", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "workspace", "site");
+        room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "schedule");
+        room(
+                "site",
+                "quantity",
+                "chance",
+                "script",
+                "vehicle",
+                "library",
+                "plan",
+                "money",
+                "safety",
+                "schedule",
+                "workspace");
+        room(
+                "document",
+                "quantity",
+                "script",
+                "vehicle",
+                "library",
+                "plan",
+                "money",
+                "safety",
+                "schedule",
+                "workspace",
+                "site");
         room(
                 "cli",
                 "quantity",
@@ -49,6 +71,7 @@ class ArrowsTest {
                 "plan",
                 "money",
                 "safety",
+                "schedule",
                 "workspace",
                 "site",
                 "document",

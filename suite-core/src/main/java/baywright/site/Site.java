@@ -29,6 +29,7 @@ import baywright.safety.Booked;
 import baywright.safety.SafetyCase;
 import baywright.safety.SafetyCheck;
 import baywright.safety.Worker;
+import baywright.schedule.BookedJob;
 import baywright.script.Problem;
 import baywright.workspace.Job;
 import baywright.workspace.JobFile;
@@ -156,6 +157,11 @@ public final class Site {
         PlanWork work = prover.work(plan);
         SafetyCase safe = safetyCase(job, setting, proof, work);
         return new JudgedJob(job, setting, proof, work, safe, SafetyCheck.of(safe));
+    }
+
+    /** A job as it is timed. */
+    public BookedJob toTime(Job job) {
+        return new BookedJob(job.id(), setting(job), job.plan(), job.vehicles(), job.wanted());
     }
 
     /** Proves a job's plan, checks its safety and, when nothing stops it, prices it. */

@@ -5,12 +5,16 @@ import baywright.money.TaxRule;
 import baywright.plan.Bay;
 import baywright.plan.HouseRules;
 import baywright.safety.SafetySettings;
+import baywright.schedule.OpeningTimes;
+import baywright.schedule.ShopCalendar;
 import baywright.vehicle.FilmLimits;
 import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -29,6 +33,7 @@ import org.joda.money.CurrencyUnit;
  * @param safety   what plans are held to so that nobody is hurt
  * @param rules    what it makes of the library's rules
  * @param letterhead where it is and how it is reached, as printed on its documents
+ * @param times    when work can go on, and how much of what there is
  */
 public record Shop(
         String id,
@@ -43,7 +48,8 @@ public record Shop(
         List<Person> people,
         SafetySettings safety,
         HouseRules rules,
-        Letterhead letterhead) {
+        Letterhead letterhead,
+        WorkingTimes times) {
 
     private static final String EUROPE = "150";
 
@@ -54,6 +60,38 @@ public record Shop(
 
     public CurrencyUnit currency() {
         return rates.currency();
+    }
+
+    /** What a timetable can count on. */
+    public ShopCalendar calendar() {
+        List<ShopCalendar.Hand> hands = people.stream()
+                .map(p -> new ShopCalendar.Hand(
+                        p.id(),
+                        p.name(),
+                        p.skills(),
+                        Optional.ofNullable(times.people().get(p.id()))))
+                .toList();
+        return new ShopCalendar(timeZone, times.hours(), hands, times.places(), times.machines());
+    }
+
+    /**
+     * When work can go on, and how much of what there is.
+     *
+     * @param hours    when the shop is open
+     * @param people   when a person works, by id, for those who do not work whenever it is open
+     * @param places   how many vehicles a bay takes, by id
+     * @param machines how many there are of a kind of equipment, by its words in the scripts
+     */
+    public record WorkingTimes(
+            OpeningTimes hours,
+            Map<String, OpeningTimes> people,
+            Map<String, Integer> places,
+            Map<String, Integer> machines) {
+        public WorkingTimes {
+            people = Map.copyOf(people);
+            places = Map.copyOf(places);
+            machines = Map.copyOf(machines);
+        }
     }
 
     /** How its documents write dates and numbers. */

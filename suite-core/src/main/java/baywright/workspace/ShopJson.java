@@ -5,6 +5,7 @@ import baywright.money.TaxRule;
 import baywright.plan.Bay;
 import baywright.plan.HouseRules;
 import baywright.safety.SafetySettings;
+import baywright.schedule.OpeningTimes;
 import baywright.vehicle.FilmLimits;
 import baywright.vehicle.GaugeError;
 import baywright.vehicle.ReadingCounts;
@@ -70,8 +71,13 @@ final class ShopJson {
         Optional<Rates> allRates = rates.flatMap(r -> rates(r, currency, margins, contingency));
         Optional<Shop.QuoteTerms> quote = in.object("quote").map(ShopJson::quote);
         Optional<FilmLimits> film = in.object("film").flatMap(ShopJson::film);
-        List<Bay> bays = bays(in);
-        List<Shop.Person> people = people(in);
+        Map<String, Integer> places = new LinkedHashMap<>();
+        List<Bay> bays = bays(in, places);
+        Map<String, OpeningTimes> hands = new LinkedHashMap<>();
+        List<Shop.Person> people = people(in, hands);
+        OpeningTimes hours = in.objectIfGiven("hours").map(HoursJson::read).orElse(OpeningTimes.USUAL);
+        Map<String, Integer> machines = new LinkedHashMap<>();
+        in.numbers("machines", Span.from(1, 1000)).forEach((of, count) -> machines.put(of, count.intValue()));
         SafetySettings safety = in.objectIfGiven("safety").map(SafetyJson::read).orElse(SafetySettings.USUAL);
         HouseRules rules = in.objectIfGiven("rules").map(ShopJson::rules).orElse(HouseRules.USUAL);
         Shop.Letterhead letterhead =
@@ -91,7 +97,8 @@ final class ShopJson {
                         people,
                         safety,
                         rules,
-                        letterhead));
+                        letterhead,
+                        new Shop.WorkingTimes(hours, hands, places, machines)));
     }
 
     /** An ISO 4217 code of a currency that has coins. */
@@ -348,11 +355,12 @@ final class ShopJson {
         return reasons;
     }
 
-    private static List<Bay> bays(Fields in) {
+    private static List<Bay> bays(Fields in, Map<String, Integer> places) {
         List<Fields> all = in.objects("bays");
         List<Bay> bays = all.stream()
                 .map(b -> {
                     Bay bay = new Bay(b.id("id"), b.title("title"), b.ids("kind"), b.ids("conditions"));
+                    places.put(bay.id(), b.whole("places", Span.from(1, 100), 1));
                     b.done();
                     return bay;
                 })
@@ -361,11 +369,12 @@ final class ShopJson {
         return bays;
     }
 
-    private static List<Shop.Person> people(Fields in) {
+    private static List<Shop.Person> people(Fields in, Map<String, OpeningTimes> hands) {
         List<Fields> all = in.objects("people");
         List<Shop.Person> people = all.stream()
                 .map(p -> {
                     Shop.Person person = new Shop.Person(p.id("id"), p.title("name"), p.ids("skills"));
+                    p.objectIfGiven("hours").ifPresent(h -> hands.put(person.id(), HoursJson.read(h)));
                     p.done();
                     return person;
                 })

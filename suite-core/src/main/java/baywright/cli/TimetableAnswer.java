@@ -1,0 +1,70 @@
+package baywright.cli;
+
+import baywright.plan.Prover;
+import baywright.schedule.BookedJob;
+import baywright.schedule.Help;
+import baywright.schedule.ShopCalendar;
+import baywright.schedule.ShopScheduler;
+import baywright.schedule.ShopTimetable;
+import baywright.site.Site;
+import baywright.workspace.Job;
+import java.util.List;
+import java.util.Optional;
+
+/** Times jobs and says what came out. */
+final class TimetableAnswer {
+
+    private static final long NANOS = 1_000_000_000L;
+
+    private final Session session;
+    private final Site site;
+    private final List<Job> jobs;
+    private final int seconds;
+
+    /**
+     * What is to be answered.
+     *
+     * @throws BadInput when seconds are below 0
+     */
+    TimetableAnswer(Session session, Site site, List<Job> jobs, int seconds) {
+        this.session = session;
+        this.site = site;
+        this.jobs = jobs;
+        this.seconds = seconds;
+        if (seconds < 0) {
+            throw session.badInput("timetable.seconds", seconds);
+        }
+    }
+
+    /** Prints it; gives the exit status. */
+    int give() {
+        List<BookedJob> booked = jobs.stream().map(site::toTime).toList();
+        ShopCalendar calendar = site.shop().calendar();
+        Optional<ShopTimetable> found = ShopScheduler.timetable(booked, calendar, effort());
+        TimetablePrinter printer = new TimetablePrinter(session, site, jobs, seconds > 0);
+        if (found.isEmpty()) {
+            for (int j = 0; j < jobs.size(); j++) {
+                boolean holds = Prover.prove(
+                                booked.get(j).setting(), booked.get(j).plan())
+                        .holds();
+                printer.none(jobs.get(j), holds, ShopScheduler.contradiction(booked.get(j), calendar));
+            }
+            return ExitStatus.STOPPED;
+        }
+        ShopTimetable timetable = found.get();
+        List<Help> helps =
+                timetable.keepsPromises() ? List.of() : Help.tried(booked, calendar, ShopScheduler.Effort.AT_ONCE);
+        if (session.json()) {
+            Answers.print(session, TimetableJson.of(timetable, helps));
+        } else {
+            printer.print(timetable, helps);
+        }
+        return timetable.keepsPromises() ? ExitStatus.FINE : ExitStatus.STOPPED;
+    }
+
+    private ShopScheduler.Effort effort() {
+        return seconds == 0
+                ? ShopScheduler.Effort.AT_ONCE
+                : ShopScheduler.Effort.until(System.nanoTime() + seconds * NANOS);
+    }
+}
