@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.plan.AskedGoal;
 import baywright.plan.Explanation.Account;
 import baywright.plan.Explanation.Change;
 import baywright.plan.Explanation.Link;
@@ -12,9 +13,12 @@ import baywright.plan.FilmBudget.ZoneBudget;
 import baywright.plan.Finding;
 import baywright.plan.FindingPlaces;
 import baywright.plan.FindingText;
+import baywright.plan.GoalEnd;
+import baywright.plan.GoalTies;
 import baywright.plan.Plan;
 import baywright.plan.Reason;
 import baywright.plan.Setting;
+import baywright.plan.Severity;
 import baywright.plan.Step;
 import baywright.plan.Without;
 import baywright.script.Place;
@@ -37,10 +41,13 @@ final class ExplanationPrinter {
     private final Plan plan;
     private final ExplanationText sentences;
 
-    ExplanationPrinter(Session session, Setting setting, Plan plan) {
+    private final GoalTies ties;
+
+    ExplanationPrinter(Session session, Setting setting, Plan plan, GoalTies ties) {
         this.session = session;
         this.setting = setting;
         this.plan = plan;
+        this.ties = ties;
         this.sentences = new ExplanationText(setting, plan, session.console().locale());
     }
 
@@ -64,7 +71,7 @@ final class ExplanationPrinter {
 
     private void print(Account account) {
         Step step = step(account);
-        Without without = Without.of(setting, plan, step.id());
+        Without without = Without.of(setting, plan, step.id(), ties);
         Findings findings = new Findings(setting, new Plan(withoutStep(step)));
         head(session.text("why.step", sentences.step(step.id()), Answers.word(step.priority())));
         List<String> because = new ArrayList<>(
@@ -72,6 +79,11 @@ final class ExplanationPrinter {
         without.brings().stream()
                 .filter(f -> f.reason() instanceof Reason.RuleSpeaks)
                 .forEach(f -> because.add(session.text("why.rule", findings.of(f))));
+        list(
+                "why.goals",
+                ties.of(step.id(), forbidden(without)).stream()
+                        .map(sentences::tie)
+                        .toList());
         list("why.carries", because);
         list("why.lasts", account.lasts().stream().map(sentences::where).toList());
         if (because.isEmpty() && account.lasts().isEmpty()) {
@@ -86,8 +98,21 @@ final class ExplanationPrinter {
         }
         list("why.without", without.brings().stream().map(findings::graded).toList());
         list("why.loses", without.loses().stream().map(sentences::where).toList());
+        list(
+                "why.goals-lost",
+                without.goals().stream()
+                        .flatMap(loss -> sentences.loss(loss).stream())
+                        .toList());
         Findings present = new Findings(setting, plan);
         list("why.mends", without.mends().stream().map(present::graded).toList());
+    }
+
+    /** Steps that a rule forbids without the step. */
+    private static List<String> forbidden(Without without) {
+        return without.brings().stream()
+                .filter(f -> f.severity() == Severity.STOP && f.reason() instanceof Reason.RuleSpeaks)
+                .flatMap(f -> f.step().stream())
+                .toList();
     }
 
     private Step step(Account account) {
@@ -156,12 +181,18 @@ final class ExplanationPrinter {
     }
 
     private ObjectNode json(Account account) {
-        Without without = Without.of(setting, plan, account.step());
+        Without without = Without.of(setting, plan, account.step(), ties);
         Findings then = new Findings(setting, new Plan(withoutStep(step(account))));
         Findings now = new Findings(setting, plan);
         ObjectNode one = Answers.object();
         one.put("step", account.step());
         one.put("priority", Answers.word(step(account).priority()));
+        ArrayNode goals = one.putArray("goals");
+        for (GoalTies.Tie tie : ties.of(account.step(), forbidden(without))) {
+            ObjectNode goal = goal(goals.addObject(), tie.goal());
+            wheres(goal.putArray("wants"), tie.wants());
+            texts(goal.putArray("through"), tie.through());
+        }
         links(one.putArray("reliesOn"), account.reliesOn());
         links(one.putArray("carries"), account.carries());
         texts(one.putArray("serves"), account.serves());
@@ -175,7 +206,21 @@ final class ExplanationPrinter {
         without.mends().forEach(f -> mends.add(now.json(f)));
         wheres(missing.putArray("loses"), without.loses());
         wheres(missing.putArray("gains"), without.gains());
+        ArrayNode lost = missing.putArray("goals");
+        for (Without.GoalLoss loss : without.goals()) {
+            ObjectNode goal = goal(lost.addObject(), loss.goal());
+            wheres(goal.putArray("loses"), loss.loses());
+            texts(goal.putArray("stopped"), loss.stopped());
+        }
         return one;
+    }
+
+    private static ObjectNode goal(ObjectNode into, AskedGoal goal) {
+        into.put("goal", goal.id());
+        into.put("title", goal.title());
+        into.put("priority", Answers.word(goal.priority()));
+        at(into, "at", goal.place());
+        return into;
     }
 
     private static void links(ArrayNode into, List<Link> links) {
@@ -208,6 +253,10 @@ final class ExplanationPrinter {
         }
     }
 
+    private static void states(ArrayNode into, List<Where> wheres) {
+        wheres.forEach(where -> into.add(where.state()));
+    }
+
     private static void texts(ArrayNode into, List<String> texts) {
         texts.forEach(into::add);
     }
@@ -219,6 +268,9 @@ final class ExplanationPrinter {
                 .filter(z -> z.film().zone().equals(strip.zone()))
                 .findFirst();
         Findings findings = new Findings(setting, plan);
+        List<GoalEnd> goals = ties.ends().stream()
+                .flatMap(end -> end.on(strip.zone()).stream())
+                .toList();
         if (session.json()) {
             ObjectNode answer = answer(opened);
             answer.put("zone", strip.zone());
@@ -228,6 +280,13 @@ final class ExplanationPrinter {
             ArrayNode all = answer.putArray("findings");
             there.forEach(f -> all.add(findings.json(f)));
             film.ifPresent(z -> answer.put("filmVerdict", Answers.word(z.verdict())));
+            ArrayNode ends = answer.putArray("goals");
+            for (GoalEnd end : goals) {
+                ObjectNode one = goal(ends.addObject(), end.goal());
+                one.put("holds", end.met());
+                states(one.putArray("states"), end.holds());
+                states(one.putArray("missing"), end.lacks());
+            }
             Answers.print(session, answer);
             return;
         }
@@ -240,6 +299,12 @@ final class ExplanationPrinter {
             say("why.no-finding");
         }
         list("why.findings", there.stream().map(findings::graded).toList());
+        list(
+                "why.goals-hold",
+                goals.stream().filter(GoalEnd::met).map(sentences::end).toList());
+        list(
+                "why.goals-miss",
+                goals.stream().filter(end -> !end.met()).map(sentences::end).toList());
     }
 
     private void print(Moment moment) {

@@ -1,10 +1,12 @@
 package baywright.cli;
 
+import baywright.plan.AskedGoal;
 import baywright.plan.Explanation;
 import baywright.plan.Explanation.Account;
 import baywright.plan.Explanation.Strip;
 import baywright.plan.FilmBudget;
 import baywright.plan.Finding;
+import baywright.plan.GoalTies;
 import baywright.plan.Plan;
 import baywright.plan.Prover;
 import baywright.plan.Setting;
@@ -41,7 +43,8 @@ final class PlanExplainCommand implements Callable<Integer> {
         Setting setting = opened.site().setting(opened.job());
         Plan plan = opened.job().plan();
         Explanation explanation = Explanation.of(setting, plan);
-        ExplanationPrinter printer = new ExplanationPrinter(session, setting, plan);
+        GoalTies ties = new GoalTies(setting, plan, AskedGoal.of(opened.job().goals(), setting), explanation);
+        ExplanationPrinter printer = new ExplanationPrinter(session, setting, plan, ties);
         List<Step> steps = plan.steps().stream()
                 .filter(s -> s.id().equals(about) || s.stage().equals(about))
                 .toList();

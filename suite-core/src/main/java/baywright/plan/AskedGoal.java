@@ -2,6 +2,7 @@ package baywright.plan;
 
 import baywright.library.Goal;
 import baywright.plan.Step.Priority;
+import baywright.script.Place;
 import baywright.vehicle.Zone;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -22,8 +23,10 @@ import java.util.stream.Collectors;
  * @param priority how it is weighed against the others
  * @param worth    what it is worth beside others of the same priority, not negative
  * @param wishes   states on zones; empty when the vehicle has no zone that the goal is about
+ * @param place    where the library declares it; empty for states that the job names itself
  */
-public record AskedGoal(String id, String title, Priority priority, BigDecimal worth, List<Wish> wishes) {
+public record AskedGoal(
+        String id, String title, Priority priority, BigDecimal worth, List<Wish> wishes, Optional<Place> place) {
 
     public AskedGoal {
         wishes = List.copyOf(wishes);
@@ -50,7 +53,8 @@ public record AskedGoal(String id, String title, Priority priority, BigDecimal w
                     goal.title().isEmpty() ? words : goal.title(),
                     goal.priority(),
                     goal.worth().orElse(BigDecimal.ONE),
-                    wishes));
+                    wishes,
+                    of.map(Goal::place)));
         }
         return asked;
     }

@@ -9,6 +9,8 @@ public final class Codes {
     public static final String BAD_FACT = "bad-fact";
     public static final String BAD_INPUT = "bad-input";
     public static final String BEFORE_START = "before-start";
+    public static final String GOAL_GONE = "goal-gone";
+    public static final String GOAL_MISSED = "goal-missed";
     public static final String LEFT_STANDING = "left-standing";
     public static final String MUST_NOT_HOLD = "must-not-hold";
     public static final String NEED_UNMET = "need-unmet";
@@ -30,12 +32,14 @@ public final class Codes {
     public static final String WRONG_SURFACE = "wrong-surface";
     public static final String ZONE_UNKNOWN = "zone-unknown";
 
-    /** Every code that a proof can give, in order of letters. */
+    /** Every code that a proof, or a look at the goals of the job, can give, in order of letters. */
     public static final List<String> ALL = List.of(
             BAD_DRIVER,
             BAD_FACT,
             BAD_INPUT,
             BEFORE_START,
+            GOAL_GONE,
+            GOAL_MISSED,
             LEFT_STANDING,
             MUST_NOT_HOLD,
             NEED_UNMET,

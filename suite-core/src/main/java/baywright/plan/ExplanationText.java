@@ -10,17 +10,21 @@ import baywright.plan.Explanation.Way;
 import baywright.plan.Explanation.Where;
 import baywright.script.Place;
 import java.text.MessageFormat;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 
 /** Words an explanation for people: one line each, with the titles of stages and zones, no full stops. */
 public final class ExplanationText {
 
     private static final int ZONES_NAMED = 4;
+    private static final int STEPS_NAMED = 3;
 
     private final Locale locale;
     private final ResourceBundle texts;
@@ -88,6 +92,76 @@ public final class ExplanationText {
     /** What a step that works on a zone and changes nothing there does. */
     public String nothing() {
         return texts.getString("nothing");
+    }
+
+    /** What of a step a goal of the job asks for, or through which steps it does. */
+    public String tie(GoalTies.Tie tie) {
+        return tie.wants().isEmpty()
+                ? say(
+                        "goal.through",
+                        goal(tie.goal()),
+                        some(tie.through()),
+                        at(tie.goal().place()))
+                : say(
+                        "goal.wants",
+                        goal(tie.goal()),
+                        wheres(tie.wants()),
+                        at(tie.goal().place()));
+    }
+
+    /** What a goal lacks when a step is left out, and which steps that serve it stop then. */
+    public List<String> loss(Without.GoalLoss loss) {
+        List<String> lines = new ArrayList<>();
+        if (!loss.loses().isEmpty()) {
+            lines.add(say(
+                    "goal.loses",
+                    goal(loss.goal()),
+                    wheres(loss.loses()),
+                    at(loss.goal().place())));
+        }
+        if (!loss.stopped().isEmpty()) {
+            lines.add(say(
+                    "goal.stopped",
+                    goal(loss.goal()),
+                    some(loss.stopped()),
+                    at(loss.goal().place())));
+        }
+        return lines;
+    }
+
+    /** What of a goal holds in the end on one zone, or what is missing there. */
+    public String end(GoalEnd end) {
+        List<Where> told = end.met() ? end.holds() : end.lacks();
+        String states = told.stream().map(w -> "'" + w.state() + "'").collect(Collectors.joining(", "));
+        return say(
+                end.met() ? "goal.holds" : "goal.holds.not",
+                goal(end.goal()),
+                states,
+                at(end.goal().place()));
+    }
+
+    private String goal(AskedGoal goal) {
+        return say(
+                "goal",
+                goal.title(),
+                texts.getString("priority." + goal.priority().name().toLowerCase(Locale.ROOT)));
+    }
+
+    /** The states of a goal; those on the same zones together. */
+    private String wheres(List<Where> wheres) {
+        Map<List<String>, List<String>> statesByZones = new LinkedHashMap<>();
+        wheres.forEach(w ->
+                statesByZones.computeIfAbsent(w.zones(), z -> new ArrayList<>()).add("'" + w.state() + "'"));
+        return statesByZones.entrySet().stream()
+                .map(e -> String.join(", ", e.getValue()) + on(e.getKey()))
+                .reduce((a, b) -> say("and", a, b))
+                .orElse("");
+    }
+
+    /** The first few steps by name, the others counted. */
+    private String some(List<String> ids) {
+        String named = ids.stream().limit(STEPS_NAMED).map(this::step).collect(Collectors.joining(", "));
+        return ids.size() <= STEPS_NAMED ? named : say("goal.through.more", named, ids.size() - STEPS_NAMED);
     }
 
     private static String giver(Link link) {

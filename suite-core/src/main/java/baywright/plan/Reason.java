@@ -94,6 +94,36 @@ public sealed interface Reason {
         List<Object> values();
     }
 
+    /** The plan ends without states of a goal of the job. */
+    record GoalMissed(String goal, String title, List<String> states) implements Beyond {
+        public GoalMissed {
+            states = List.copyOf(states);
+        }
+
+        @Override
+        public String key() {
+            return Codes.GOAL_MISSED;
+        }
+
+        @Override
+        public List<Object> values() {
+            return List.of(title, "'" + String.join("', '", states) + "'");
+        }
+    }
+
+    /** The job names a goal that the library does not have; {@code nearest} may be empty. */
+    record GoalGone(String goal, String nearest) implements Beyond {
+        @Override
+        public String key() {
+            return nearest.isEmpty() ? Codes.GOAL_GONE : Codes.GOAL_GONE + ".nearest";
+        }
+
+        @Override
+        public List<Object> values() {
+            return List.of(goal, nearest);
+        }
+    }
+
     /** A step that a sentence calls by its stage's title. */
     record StepName(String id) {}
 

@@ -3,6 +3,7 @@ package baywright.plan;
 import baywright.plan.Explanation.Where;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,33 +19,77 @@ import java.util.TreeSet;
  * @param mends  findings that it has now, on other steps or none, and then not
  * @param loses  states that hold at the end now and then not; without a place
  * @param gains  states that hold at the end then and not now; without a place
+ * @param goals  goals that are then not met and are met now, or that then lack more
  */
-public record Without(List<Finding> brings, List<Finding> mends, List<Where> loses, List<Where> gains) {
+public record Without(
+        List<Finding> brings, List<Finding> mends, List<Where> loses, List<Where> gains, List<GoalLoss> goals) {
+
+    /**
+     * What becomes of a goal without the step.
+     *
+     * @param goal    the goal
+     * @param loses   states of it that would not hold at the end, on the zones where they hold now; without a place
+     * @param stopped ids of steps that serve the goal and that the proof would stop, in the plan's order
+     */
+    public record GoalLoss(AskedGoal goal, List<Where> loses, List<String> stopped) {
+        public GoalLoss {
+            loses = List.copyOf(loses);
+            stopped = List.copyOf(stopped);
+        }
+    }
 
     public Without {
         brings = List.copyOf(brings);
         mends = List.copyOf(mends);
         loses = List.copyOf(loses);
         gains = List.copyOf(gains);
+        goals = List.copyOf(goals);
     }
 
     /**
      * Takes a step out and proves.
      *
+     * @param ties how the steps of the plan serve the goals of the job
      * @throws IllegalArgumentException when the plan has no step of that id
      */
-    public static Without of(Setting setting, Plan plan, String step) {
+    public static Without of(Setting setting, Plan plan, String step, GoalTies ties) {
         Prover prover = Prover.forSetting(setting);
         Proof now = prover.prove(plan);
         Proof then = prover.prove(new Edit.Drop(step).applyTo(plan));
         List<Finding> others = now.findings().stream()
                 .filter(f -> !f.step().equals(Optional.of(step)))
                 .toList();
+        List<Finding> brings = more(then.findings(), now.findings());
         return new Without(
-                more(then.findings(), now.findings()),
+                brings,
                 more(others, then.findings()),
                 more(setting, now.ends(), then.ends()),
-                more(setting, then.ends(), now.ends()));
+                more(setting, then.ends(), now.ends()),
+                goals(ties, plan, brings, GoalEnd.of(setting, ties.goals(), then)));
+    }
+
+    /** Takes a step out of a plan whose job says no goals. */
+    public static Without of(Setting setting, Plan plan, String step) {
+        return of(setting, plan, step, new GoalTies(setting, plan, List.of()));
+    }
+
+    private static List<GoalLoss> goals(GoalTies ties, Plan plan, List<Finding> brings, List<GoalEnd> then) {
+        Set<String> stopped = new HashSet<>();
+        brings.stream()
+                .filter(f -> f.severity() == Severity.STOP)
+                .forEach(f -> f.step().ifPresent(stopped::add));
+        List<GoalLoss> losses = new ArrayList<>();
+        for (GoalEnd end : then) {
+            List<Where> loses = end.lacksBeside(ties.end(end.goal()));
+            List<String> steps = plan.steps().stream()
+                    .map(Step::id)
+                    .filter(id -> stopped.contains(id) && ties.serves(id, end.goal()))
+                    .toList();
+            if (!loses.isEmpty() || !steps.isEmpty()) {
+                losses.add(new GoalLoss(end.goal(), loses, steps));
+            }
+        }
+        return losses;
     }
 
     /** What makes two findings the same though their causes or figures differ. */

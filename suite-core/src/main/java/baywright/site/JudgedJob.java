@@ -1,6 +1,7 @@
 package baywright.site;
 
 import baywright.plan.Finding;
+import baywright.plan.GoalEnd;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
 import baywright.plan.Setting;
@@ -27,7 +28,7 @@ import java.util.stream.Stream;
  */
 public record JudgedJob(Job job, Setting setting, Proof proof, PlanWork work, SafetyCase safe, SafetyReport safety) {
 
-    /** All findings in the order of the proof: by step, what belongs to no step first; the gravest first. */
+    /** All findings, what is missing of the job's goals included, in the order of the proof: by step, what belongs to no step first; the gravest first. */
     public List<Finding> findings() {
         Map<String, Integer> order = new HashMap<>();
         for (Step step : job.plan().steps()) {
@@ -35,6 +36,7 @@ public record JudgedJob(Job job, Setting setting, Proof proof, PlanWork work, Sa
         }
         List<Finding> all = new ArrayList<>(Stream.concat(proof.findings().stream(), safety.findings().stream())
                 .toList());
+        all.addAll(GoalEnd.findings(setting, job.goals(), proof));
         all.sort(Comparator.comparing((Finding f) ->
                         f.step().map(s -> order.getOrDefault(s, order.size())).orElse(-1))
                 .thenComparing(Finding::severity));

@@ -94,4 +94,64 @@ class PlanComposeTest {
                 .contains("not had: Cut back (must): 'compounded' on front bumper: a rule forbids it: A gauge cannot")
                 .contains("holds");
     }
+
+    private static final String SHINY = "\"goals\": [{\"title\": \"Bonnet waxed\", \"states\": [\"waxed\"],"
+            + " \"zones\": [\"bonnet\"]}, {\"goal\": \"one-step-finish\"},";
+
+    private Path estateThatWantsWaxToo() throws IOException {
+        Path estate = folder.resolve("jobs/green-estate");
+        Path file = estate.resolve("job.json");
+        Files.writeString(file, Files.readString(file).replace(GOALS, SHINY));
+        return estate;
+    }
+
+    @Test
+    void aGoalThatThePlanMissesIsAWarningAndChangesNoPrice() throws IOException {
+        String estate = folder.resolve("jobs/green-estate").toString();
+        JsonNode before = json(desk.answerTo("plan", "quote", "--json", estate));
+        Desk.Answer met = desk.answerTo("plan", "prove", estate);
+        estateThatWantsWaxToo();
+
+        Desk.Answer missed = desk.answerTo("plan", "prove", estate);
+
+        assertThat(met.out()).doesNotContain("goal-missed");
+        assertThat(missed.status()).isEqualTo(ExitStatus.FINE);
+        assertThat(missed.out())
+                .startsWith("warn  the plan ends without 'waxed' on bonnet, which the goal 'Bonnet waxed' wants\n");
+        JsonNode after = json(desk.answerTo("plan", "quote", "--json", estate));
+        assertThat(before.findValue("gross")).isNotNull().isEqualTo(after.findValue("gross"));
+    }
+
+    @Test
+    void aStepAndAZoneAreTiedToTheGoals() throws IOException {
+        String estate = estateThatWantsWaxToo().toString();
+
+        assertThat(desk.answerTo("plan", "explain", estate, "panel-wipe").out())
+                .contains("Goals of the job that it serves\n")
+                .contains("asked for by goal 'One-step finish' (must), through finish and hologram check (s32)")
+                .contains("Without it, these goals would no longer be met\n")
+                .contains("goal 'One-step finish' (must), as the proof stops finish and hologram check (s32)");
+        assertThat(desk.answerTo("plan", "explain", estate, "sealant").out())
+                .contains("asked for by goal 'Protection for a season' (must), which wants 'sealed' on all painted")
+                .contains("[stages/goals.groovy:");
+        assertThat(desk.answerTo("plan", "explain", estate, "bonnet").out())
+                .contains(
+                        "Goals that hold here in the end\n",
+                        "goal 'One-step finish' (must): 'polished', 'finish-checked'")
+                .contains("Goals that do not hold here in the end\n", "goal 'Bonnet waxed' (must): 'waxed' missing");
+        JsonNode step = json(desk.answerTo("plan", "explain", "--json", estate, "sealant"))
+                .at("/steps/0");
+        assertThat(step.at("/goals/0/goal").asText()).isEqualTo("season-protection");
+        assertThat(step.at("/goals/0/priority").asText()).isEqualTo("must");
+        assertThat(step.at("/goals/0/wants/0/state").asText()).isEqualTo("sealed");
+        assertThat(step.at("/without/goals/0/loses/0/state").asText()).isEqualTo("sealed");
+        JsonNode zone = json(desk.answerTo("plan", "explain", "--json", estate, "bonnet"));
+        assertThat(zone.at("/goals/0/missing/0").asText()).isEqualTo("waxed");
+        assertThat(zone.at("/goals/1/holds").asBoolean()).isTrue();
+        assertThat(zone.at("/findings/0/code").asText()).isNotEmpty();
+    }
+
+    private static JsonNode json(Desk.Answer answer) throws IOException {
+        return new ObjectMapper().readTree(answer.out());
+    }
 }

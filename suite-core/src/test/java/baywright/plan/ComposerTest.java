@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.ForAll;
@@ -233,6 +234,45 @@ class ComposerTest {
                 assertThat(composition.minutes()).isLessThanOrEqualTo(least);
             }
         }
+    }
+
+    @Test
+    void aStepThatOnlyARuleAsksForNamesTheRule() {
+        Setting setting = new Stages()
+                .states("dusted", "sealed")
+                .stage(terms("dust").on("paint").sets("dusted").takes(5))
+                .stage(terms("seal").on("paint").sets("sealed").takes(20))
+                .forbids("dust before sealing", "seal", "count", "dust", BigDecimal.ZERO::equals)
+                .setting();
+        List<AskedGoal> goals = AskedGoal.of(
+                List.of(new JobGoal(
+                        Optional.empty(),
+                        "Sealed",
+                        Optional.empty(),
+                        List.of("sealed"),
+                        List.of("bonnet"),
+                        Step.Priority.SHOULD,
+                        Optional.empty())),
+                setting);
+
+        GoalComposition composed = GoalComposition.of(setting, goals, true, Costing.MINUTES);
+
+        Plan plan = composed.composition().plan();
+        assertThat(stages(composed.composition())).containsExactly("dust", "seal");
+        assertThat(plan.steps().get(0).priority())
+                .as("as much wanted as the step that the rule forbids without it")
+                .isEqualTo(Step.Priority.SHOULD);
+        String seal = "seal (" + plan.steps().get(1).id() + ")";
+        ComposeText text = new ComposeText(composed, Locale.UK);
+        assertThat(text.why(plan.steps().get(0)))
+                .containsExactly("because a rule forbids " + seal + " on bonnet without it: dust before sealing");
+        assertThat(text.why(plan.steps().get(1))).containsExactly("asked for by Sealed: 'sealed' on bonnet");
+        assertThat(new GoalTies(setting, plan, goals)
+                        .of(
+                                plan.steps().get(0).id(),
+                                List.of(plan.steps().get(1).id())))
+                .extracting(tie -> tie.goal().title())
+                .containsExactly("Sealed");
     }
 
     private static Setting randomSetting(long seed) {
