@@ -23,12 +23,16 @@ final class Wrap {
     static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
+        boolean begun = false;
         for (String word : text.split(" ", -1)) {
-            if (line.length() > 0 && width(line.toString()) + 1 + width(word) > width) {
+            if (begun && width(line.toString()) + 1 + width(word) > width) {
                 lines.add(line.toString());
                 line.setLength(0);
+                begun = false;
             }
-            line.append(line.length() == 0 ? "" : " ").append(word);
+            // a line may begin with a space of the text: it has begun although it has no letter yet
+            line.append(begun ? " " : "").append(word);
+            begun = true;
         }
         lines.add(line.toString());
         return lines;

@@ -46,6 +46,13 @@ class TableTest {
         assertThat(lines).allMatch(line -> Wrap.width(line) <= width || !line.contains(" "));
     }
 
+    @Test
+    void spacesOfTheTextStay() {
+        assertThat(Wrap.lines(" !", 5)).containsExactly(" !");
+        assertThat(Wrap.lines(" !", 1)).containsExactly("", "!");
+        assertThat(Wrap.lines("aaa  b", 3)).containsExactly("aaa", " b");
+    }
+
     private static String printed(Table table) {
         StringWriter out = new StringWriter();
         PrintWriter writer = new PrintWriter(out);
