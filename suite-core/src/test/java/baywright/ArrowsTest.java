@@ -27,6 +27,7 @@ class ArrowsTest {
 
     static {
         room("quantity");
+        room("fit");
         room("script", "quantity");
         room("vehicle", "quantity");
         room("library", "quantity", "script");
@@ -40,6 +41,7 @@ class ArrowsTest {
         room(
                 "site",
                 "quantity",
+                "fit",
                 "chance",
                 "script",
                 "vehicle",

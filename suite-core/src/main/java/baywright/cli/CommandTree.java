@@ -53,6 +53,7 @@ class CommandTree {
                         .addSubcommand(new PlanQuoteCommand(session))
                         .addSubcommand(new PlanChanceCommand(session))
                         .addSubcommand(new PlanOptionsCommand(session))
+                        .addSubcommand(new PlanFitCommand(session))
                         .addSubcommand(new PlanSafetyCommand(session))
                         .addSubcommand(new PlanCardCommand(session))
                         .addSubcommand(new PlanTimetableCommand(session)))

@@ -117,6 +117,17 @@ public final class Quoting {
                 .quote(new ProofRecord(setting.library().hash(), inputs, at, softened(proof)));
     }
 
+    /**
+     * What would be asked for a plan, whether it proves or not; for weighing plans against each other.
+     *
+     * @param ledger             the roll-up of {@code plan}
+     * @param contingencyPercent of labour, not negative
+     */
+    public static Range range(
+            Setting setting, Plan plan, Ledger ledger, SiteTerms site, BigDecimal contingencyPercent) {
+        return new Quoting(setting, site, plan, ledger, Optional.empty(), contingencyPercent).range(Priority.COULD);
+    }
+
     private static Map<String, String> softened(Proof proof) {
         Map<String, String> notes = new TreeMap<>();
         for (Finding finding : proof.findings()) {

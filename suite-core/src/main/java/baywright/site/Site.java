@@ -239,17 +239,36 @@ public final class Site {
         return new ComposedJob(composed, work(job.withPlan(plan, job.safety().kept(job.plan(), plan))));
     }
 
+    /**
+     * Chooses which steps of a job's plan that need not be stay under a cap.
+     *
+     * @param cap      the most that the customer pays, with tax, not negative
+     * @param firmOnly whether the price alone must stay under the cap, without contingency
+     */
+    public FittedJob fit(Job job, BigDecimal cap, boolean firmOnly) {
+        return new Fitting(this, job, cap, firmOnly).fitted();
+    }
+
     private Offer quote(Job job, Setting setting, Proof proof, PlanWork work) {
         SiteTerms site = Terms.of(shop);
-        JobTerms terms = Terms.of(job, shop, Confidence.found(setting, work));
-        Ledger ledger = RollUp.of(job.plan(), work, library, site.rates(), terms);
-        Rates.Contingency contingency = site.rates().contingency();
-        BigDecimal percent = contingency
-                .confidencePercent()
-                .map(confidence -> outlook(job.plan(), proof, work, ledger, site.rates(), Outlook.usual())
-                        .contingencyPercent(confidence, ledger.minutes()))
-                .orElseGet(() -> contingency.percent(terms.confidence()));
+        Ledger ledger = ledger(job, setting, work);
+        BigDecimal percent = contingencyPercent(job.plan(), proof, work, ledger);
         return Quoting.of(setting, job.plan(), proof, ledger, site, job.cap(), percent, now());
+    }
+
+    Ledger ledger(Job job, Setting setting, PlanWork work) {
+        JobTerms terms = Terms.of(job, shop, Confidence.found(setting, work));
+        return RollUp.of(job.plan(), work, library, shop.rates(), terms);
+    }
+
+    /** The shop's contingency for how well the paint is known, or what its confidence asks for; the proof holds. */
+    BigDecimal contingencyPercent(Plan plan, Proof proof, PlanWork work, Ledger ledger) {
+        Rates.Contingency contingency = shop.rates().contingency();
+        return contingency
+                .confidencePercent()
+                .map(confidence -> outlook(plan, proof, work, ledger, shop.rates(), Outlook.usual())
+                        .contingencyPercent(confidence, ledger.minutes()))
+                .orElseGet(() -> contingency.percent(ledger.terms().confidence()));
     }
 
     /** What hours, cost and finish of a quoted job may come to. */

@@ -1,0 +1,90 @@
+package baywright.cli;
+
+import baywright.site.FittedJob;
+import baywright.site.Site;
+import baywright.workspace.WorkspaceWriter;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/**
+ * {@code baywright plan fit JOB}: which steps that need not be stay under a cap, and with {@code --apply} one of the ways
+ * written to the job. Fine when there is a way.
+ */
+@Command(name = "fit", resourceBundle = CommandTree.HELP)
+final class PlanFitCommand implements Callable<Integer> {
+
+    /** Digits before the decimal point; more is a slip of the hand. */
+    private static final long MOST_DIGITS = 12;
+
+    private final Session session;
+
+    @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
+    private Path job;
+
+    @Option(names = "--cap", paramLabel = "AMOUNT", descriptionKey = "cap")
+    private Optional<String> cap = Optional.empty();
+
+    @Option(names = "--price-only", descriptionKey = "price-only")
+    private boolean priceOnly;
+
+    @Option(names = "--apply", paramLabel = "N", descriptionKey = "apply-fit")
+    private Optional<Integer> apply = Optional.empty();
+
+    PlanFitCommand(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.at(session, job);
+        Site site = opened.site();
+        if (opened.job().plan().steps().isEmpty()) {
+            throw session.badInput("fit.no-steps", session.command(), session.shown(job));
+        }
+        BigDecimal most = cap.map(given -> amount(site, given))
+                .or(() -> opened.job().cap())
+                .orElseThrow(() -> session.badInput("fit.no-cap"));
+        FittedJob fitted = Progress.during(session, "fit.progress", () -> site.fit(opened.job(), most, priceOnly));
+        apply.ifPresent(number -> write(opened, fitted, number));
+        FitPrinter printer = new FitPrinter(session, site, fitted);
+        if (session.json()) {
+            ObjectNode answer = printer.json();
+            apply.ifPresent(number -> answer.put("applied", number));
+            answer.set("warnings", ProblemPrinter.json(opened.warnings()));
+            Answers.print(session, answer);
+        } else {
+            printer.print();
+            printer.printNext(apply, session.shown(job));
+        }
+        return fitted.fits().isEmpty() ? ExitStatus.STOPPED : ExitStatus.FINE;
+    }
+
+    private BigDecimal amount(Site site, String given) {
+        int decimals = site.shop().currency().getDecimalPlaces();
+        try {
+            BigDecimal amount = new BigDecimal(given);
+            boolean fine = amount.stripTrailingZeros().scale() <= decimals;
+            if (fine && amount.signum() >= 0 && (long) amount.precision() - amount.scale() <= MOST_DIGITS) {
+                return amount;
+            }
+        } catch (NumberFormatException e) {
+            // told below, like any other amount that cannot be a cap
+        }
+        throw session.badInput("fit.bad-cap", given, site.shop().currency().getCode(), decimals);
+    }
+
+    private void write(OpenedJob opened, FittedJob fitted, int number) {
+        if (number < 1 || number > fitted.fits().size()) {
+            throw session.badInput("fit.no-such", number, fitted.fits().size());
+        }
+        try (WorkspaceWriter writer = WorkspaceWriter.open(opened.site().workspace())) {
+            writer.save(opened.file(), fitted.fits().get(number - 1).worked().job());
+        }
+    }
+}

@@ -1,0 +1,259 @@
+package baywright.site;
+
+import baywright.fit.Choice;
+import baywright.fit.Item;
+import baywright.fit.Selection;
+import baywright.fit.Selector;
+import baywright.money.Ledger;
+import baywright.money.LedgerLine;
+import baywright.money.LineKind;
+import baywright.money.Markup;
+import baywright.money.Percent;
+import baywright.money.Quote;
+import baywright.money.Quoting;
+import baywright.money.Range;
+import baywright.money.Rates;
+import baywright.money.Rounding;
+import baywright.money.SiteTerms;
+import baywright.money.TaxRule;
+import baywright.plan.Finding;
+import baywright.plan.Plan;
+import baywright.plan.PlanWork;
+import baywright.plan.Proof;
+import baywright.plan.Prover;
+import baywright.plan.Setting;
+import baywright.plan.Severity;
+import baywright.plan.Step;
+import baywright.plan.Step.Priority;
+import baywright.workspace.Job;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** The steps of one plan against a cap: what they cost together, and whether they hold without the others. */
+final class Fitting implements baywright.fit.Terms {
+
+    /** The best and the next best two. */
+    private static final int CHOICES = 3;
+
+    /** Branches to look at; beyond some seconds nobody waits. */
+    private static final long MOST = 10_000;
+
+    private final Site site;
+    private final Job job;
+    private final Money cap;
+    private final boolean firmOnly;
+    private final SiteTerms terms;
+    private final Setting setting;
+    private final Prover prover;
+    private final List<Step> optional;
+    private final BigDecimal surePercent;
+    private final BigDecimal slack;
+    private final Map<BitSet, WorkedJob> worked = new HashMap<>();
+
+    Fitting(Site site, Job job, BigDecimal cap, boolean firmOnly) {
+        if (cap.signum() < 0) {
+            throw new IllegalArgumentException("cap must not be negative, got " + cap.toPlainString());
+        }
+        this.site = site;
+        this.job = job;
+        this.firmOnly = firmOnly;
+        terms = Terms.of(site.shop());
+        this.cap = Rounding.toCoins(currency(), cap, TaxRule.PRICES);
+        setting = site.setting(job);
+        prover = Prover.forSetting(setting);
+        optional = job.plan().steps().stream()
+                .filter(step -> step.priority() != Priority.MUST)
+                .toList();
+        surePercent = surePercent();
+        slack = slack();
+    }
+
+    private CurrencyUnit currency() {
+        return terms.rates().currency();
+    }
+
+    FittedJob fitted() {
+        List<Item> items = items();
+        Selection selection = Selector.of(items, this, cap.getAmount(), CHOICES, MOST);
+        List<Choice> choices = new ArrayList<>(selection.choices());
+        for (Optional<Choice> having : selection.having()) {
+            having.filter(choice -> !choices.contains(choice)).ifPresent(choices::add);
+        }
+        List<FittedJob.Fate> fates = new ArrayList<>();
+        for (int i = 0; i < items.size() && !choices.isEmpty(); i++) {
+            fates.add(fate(i, items.get(i), choices, selection.having().get(i)));
+        }
+        boolean never = choices.isEmpty() && selection.smallest().isEmpty() && selection.proved();
+        return new FittedJob(
+                job,
+                cap,
+                firmOnly,
+                choices.stream().map(this::fit).toList(),
+                fates,
+                selection.smallest().map(price -> Money.of(currency(), price)),
+                never ? stops(work(all())) : List.of(),
+                selection.proved());
+    }
+
+    private FittedJob.Fit fit(Choice choice) {
+        List<Step> out = new ArrayList<>();
+        for (int i = 0; i < optional.size(); i++) {
+            if (!choice.kept().get(i)) {
+                out.add(optional.get(i));
+            }
+        }
+        WorkedJob done = work(choice.kept());
+        return new FittedJob.Fit(done, (Quote) done.offer(), out);
+    }
+
+    private FittedJob.Fate fate(int i, Item item, List<Choice> choices, Optional<Choice> having) {
+        BitSet other = choices.get(0).kept();
+        boolean stays = other.get(i);
+        other.flip(i);
+        List<Finding> stops = stops(work(other));
+        return new FittedJob.Fate(
+                optional.get(i),
+                stays,
+                item.worth(),
+                stops,
+                stays || !stops.isEmpty() ? Optional.empty() : Optional.of(Money.of(currency(), price(other))),
+                stays ? Optional.empty() : having.map(choice -> choices.indexOf(choice) + 1));
+    }
+
+    private static List<Finding> stops(WorkedJob done) {
+        return done.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP)
+                .toList();
+    }
+
+    private BitSet all() {
+        BitSet all = new BitSet();
+        all.set(0, optional.size());
+        return all;
+    }
+
+    private Job with(BitSet kept) {
+        List<Step> steps = new ArrayList<>();
+        int place = 0;
+        for (Step step : job.plan().steps()) {
+            if (step.priority() == Priority.MUST || kept.get(place++)) {
+                steps.add(step);
+            }
+        }
+        Plan plan = new Plan(steps);
+        return job.withPlan(plan, job.safety().kept(job.plan(), plan));
+    }
+
+    private WorkedJob work(BitSet kept) {
+        return worked.computeIfAbsent((BitSet) kept.clone(), set -> site.work(with(set)));
+    }
+
+    @Override
+    public boolean stands(BitSet kept) {
+        return prover.stops(with(kept).plan()).isEmpty() && work(kept).offer() instanceof Quote;
+    }
+
+    @Override
+    public BigDecimal price(BitSet kept) {
+        Job part = with(kept);
+        PlanWork work = prover.work(part.plan());
+        Ledger ledger = site.ledger(part, setting, work);
+        if (firmOnly) {
+            return gross(part, ledger, BigDecimal.ZERO);
+        }
+        Proof proof = prover.prove(part.plan());
+        BigDecimal percent = proof.holds() ? site.contingencyPercent(part.plan(), proof, work, ledger) : surePercent;
+        return gross(part, ledger, percent);
+    }
+
+    @Override
+    public BigDecimal floor(BitSet kept) {
+        Job part = with(kept);
+        Ledger ledger = site.ledger(part, setting, prover.work(part.plan()));
+        return gross(part, ledger, surePercent).subtract(slack);
+    }
+
+    private BigDecimal gross(Job part, Ledger ledger, BigDecimal percent) {
+        Range range = Quoting.range(setting, part.plan(), ledger, terms, percent);
+        return range.high().gross().getAmount();
+    }
+
+    /** The contingency that every part of the plan has at least. */
+    private BigDecimal surePercent() {
+        Rates.Contingency contingency = terms.rates().contingency();
+        if (firmOnly || contingency.confidencePercent().isPresent()) {
+            return BigDecimal.ZERO;
+        }
+        return contingency.trialDonePercent().min(contingency.noTrialPercent()).min(contingency.riskyPercent());
+    }
+
+    private Stream<BigDecimal> rates() {
+        return Stream.concat(
+                Stream.of(terms.tax().percent()), terms.tax().others().stream().map(TaxRule.Other::percent));
+    }
+
+    /**
+     * By how much a price may fall when something is added: two coins for each thing that may be rounded by itself, the step
+     * that prices are rounded to, and, where there are several rates of tax, the rest of an opened pack going to another.
+     */
+    private BigDecimal slack() {
+        BigDecimal coin = BigDecimal.ONE.movePointLeft(currency().getDecimalPlaces());
+        int rounded = 2 * job.plan().steps().size() + site.library().items().size() + 2;
+        BigDecimal rate = rates().max(BigDecimal::compareTo)
+                .orElseThrow()
+                .subtract(rates().min(BigDecimal::compareTo).orElseThrow());
+        Markup markup = new Markup(terms.rates().materialMarkupPercent());
+        BigDecimal rests = site.library().items().stream()
+                .filter(baywright.library.Item::spoils)
+                .map(item -> markup.on(item.price()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return coin.multiply(BigDecimal.valueOf(2L * rounded))
+                .add(terms.tax().priceStep().orElse(BigDecimal.ZERO))
+                .add(rests.multiply(Percent.share(rate)));
+    }
+
+    /**
+     * A step is worth its own price. What it adds at least is its labour and those materials that are charged by what is
+     * used; what is used of an opened pack may be paid for already.
+     */
+    List<Item> items() {
+        PlanWork work = prover.work(job.plan());
+        Ledger ledger = site.ledger(job, setting, work);
+        BigDecimal tax = Percent.raised(rates().min(BigDecimal::compareTo).orElseThrow());
+        List<Item> items = new ArrayList<>();
+        for (Step step : optional) {
+            BigDecimal labour = BigDecimal.ZERO;
+            BigDecimal used = BigDecimal.ZERO;
+            BigDecimal opened = BigDecimal.ZERO;
+            for (LedgerLine line : ledger.linesOf(step.id())) {
+                if (line.kind() == LineKind.LABOUR || line.kind() == LineKind.DISCOUNT) {
+                    labour = labour.add(line.amount());
+                } else if (line.kind() == LineKind.MATERIAL && spoils(line.subject())) {
+                    opened = opened.add(line.amount());
+                } else if (line.kind() == LineKind.MATERIAL) {
+                    used = used.add(line.amount());
+                }
+            }
+            BigDecimal least =
+                    labour.multiply(Percent.raised(surePercent)).add(used).multiply(tax);
+            items.add(new Item(
+                    step.id(),
+                    step.priority() == Priority.SHOULD ? 0 : 1,
+                    labour.add(used).add(opened),
+                    least));
+        }
+        return items;
+    }
+
+    private boolean spoils(String item) {
+        return site.library().itemById().get(item).spoils();
+    }
+}

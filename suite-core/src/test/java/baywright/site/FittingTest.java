@@ -1,0 +1,70 @@
+package baywright.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.BitSet;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The bounds by which a search for what fits cuts branches, against true prices. */
+class FittingTest {
+
+    @TempDir
+    private Path folder;
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path path : all.filter(Files::isRegularFile).toList()) {
+                Path target = to.resolve(from.relativize(path).toString());
+                Files.createDirectories(target.getParent());
+                Files.copy(path, target);
+            }
+        }
+    }
+
+    /** However a shop rounds and taxes, more never costs less than the bound of what it grew from. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"rounding\": \"half-up\", \"on\": \"total\"",
+                "\"rounding\": \"down\", \"on\": \"line\"",
+                "\"rounding\": \"half-up\", \"on\": \"gross\", \"priceStep\": 5"
+            })
+    void noPriceIsBelowItsBound(String tax) throws IOException {
+        copy(Path.of("../demo/millrace-works"), folder);
+        copy(Path.of("../stage-scripts"), folder.resolve("stages"));
+        Files.move(folder.resolve("stages/items.json"), folder.resolve("items.json"));
+        Path file = folder.resolve("shop.json");
+        String shop = Files.readString(file);
+        String changed =
+                shop.replaceFirst("\"tax\": \\{[^}]*\\}", "\"tax\": {\"name\": \"VAT\", \"percent\": 20, " + tax + "}");
+        Files.writeString(file, changed);
+        Site site = Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC));
+        Fitting fitting = new Fitting(
+                site, site.job(site.workspace().job("green-estate").orElseThrow()), new BigDecimal(850), false);
+        Random random = new Random(8);
+        int size = fitting.items().size();
+        for (int round = 0; round < 40; round++) {
+            BitSet few = new BitSet();
+            BitSet many = new BitSet();
+            BigDecimal added = BigDecimal.ZERO;
+            for (int i = 0; i < size; i++) {
+                int lot = random.nextInt(3);
+                few.set(i, lot == 0);
+                many.set(i, lot < 2);
+                added = lot == 1 ? added.add(fitting.items().get(i).least()) : added;
+            }
+            assertThat(fitting.floor(few).add(added)).isLessThanOrEqualTo(fitting.price(many));
+        }
+    }
+}
