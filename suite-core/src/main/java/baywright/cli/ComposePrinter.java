@@ -175,6 +175,9 @@ final class ComposePrinter {
                     "compose.price",
                     numbers.money(quote.price().gross()),
                     quote.cap().map(this::fit).orElse("")));
+            if (quote.cap().filter(cap -> !cap.fits()).isPresent()) {
+                line(session.text("compose.over"));
+            }
         } else if (plan.composed()) {
             line(session.text(
                     "compose.no-price", ((Refusal) worked.offer()).stops().size()));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -76,6 +77,24 @@ class PlanComposeTest {
                 .isLessThanOrEqualTo(json.get("directCost").decimalValue());
         assertThat(desk.answerTo("plan", "prove", job.toString()).status()).isEqualTo(ExitStatus.FINE);
         assertThat(text()).contains("\"goals\": [").contains("\"Tobias Underlea\"");
+    }
+
+    /** From the estate's goals to a plan under a cap that not all of them fit, by the two commands. */
+    @Test
+    void whatIsComposedOverTheCapIsFittedToIt() throws IOException {
+        String estate = folder.resolve("jobs/green-estate").toString();
+        Path file = folder.resolve("jobs/green-estate/job.json");
+        Files.writeString(file, Files.readString(file).replace("\"cap\": 850", "\"cap\": 700"));
+
+        Desk.Answer composed = desk.answerTo("plan", "compose", "--apply", estate);
+        assertThat(composed.status()).as(composed.out() + composed.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(composed.out()).contains("'baywright plan fit' says what of it may stay");
+        assertThat(desk.answerTo("plan", "fit", "--apply", "1", estate).status())
+                .isEqualTo(ExitStatus.FINE);
+
+        JsonNode quote = new ObjectMapper()
+                .readTree(desk.answerTo("plan", "quote", "--json", estate).out());
+        assertThat(quote.at("/price/gross").decimalValue()).isBetween(new BigDecimal("500"), new BigDecimal("700"));
     }
 
     @Test
