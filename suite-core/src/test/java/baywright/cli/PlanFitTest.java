@@ -2,13 +2,13 @@ package baywright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.DemoSite;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,21 +31,9 @@ class PlanFitTest {
 
     @BeforeEach
     void demo() throws IOException {
-        copy(HOME.resolve("demo/millrace-works"), folder);
-        copy(HOME.resolve("stage-scripts"), folder.resolve("stages"));
-        Files.move(folder.resolve("stages/items.json"), folder.resolve("items.json"));
+        DemoSite.copy("millrace-works", folder);
         desk = new Desk(folder.resolve("settings"), HOME);
         job = folder.resolve("jobs/green-estate");
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path path : all.filter(Files::isRegularFile).toList()) {
-                Path target = to.resolve(from.relativize(path).toString());
-                Files.createDirectories(target.getParent());
-                Files.copy(path, target);
-            }
-        }
     }
 
     private String text() throws IOException {

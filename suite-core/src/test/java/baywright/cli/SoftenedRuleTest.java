@@ -2,6 +2,7 @@ package baywright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.DemoSite;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -32,8 +33,8 @@ class SoftenedRuleTest {
     @BeforeEach
     void charger() throws IOException {
         desk = new Desk(folder.resolve("settings"), HOME);
-        desk.answerTo("demo", "--no-window", folder.resolve("demo").toString());
-        site = folder.resolve("demo/millrace-works");
+        site = folder.resolve("millrace-works");
+        DemoSite.copy("millrace-works", site);
         job = site.resolve("jobs/green-estate").toString();
         change("jobs/green-estate/job.json", "\"facts\": {", "\"facts\": {\"ignition-near\": true, ");
     }

@@ -2,6 +2,7 @@ package baywright.money;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.DemoSite;
 import baywright.library.Library;
 import baywright.library.LibraryLoader;
 import baywright.money.LineKind.Column;
@@ -15,11 +16,9 @@ import baywright.workspace.Workspace;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.stream.Stream;
 import org.joda.money.Money;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -43,25 +42,10 @@ class DemoPricesTest {
 
     @BeforeAll
     static void openTheDemo() throws IOException {
-        copy(Path.of("..", "demo", "millrace-works"), folder);
-        copy(Path.of("..", "stage-scripts"), folder.resolve("stages"));
-        Files.move(folder.resolve("stages/items.json"), folder.resolve("items.json"));
+        DemoSite.copy("millrace-works", folder);
         workspace = Workspace.open(folder);
         library =
                 LibraryLoader.load(folder.resolve("stages"), workspace.items()).library();
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path each : all.toList()) {
-                Path target = to.resolve(from.relativize(each).toString());
-                if (Files.isDirectory(each)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(each, target);
-                }
-            }
-        }
     }
 
     private static Quote quote(String id) {

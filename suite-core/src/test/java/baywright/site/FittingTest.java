@@ -2,6 +2,7 @@ package baywright.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.DemoSite;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -11,7 +12,6 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.BitSet;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,16 +22,6 @@ class FittingTest {
     @TempDir
     private Path folder;
 
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path path : all.filter(Files::isRegularFile).toList()) {
-                Path target = to.resolve(from.relativize(path).toString());
-                Files.createDirectories(target.getParent());
-                Files.copy(path, target);
-            }
-        }
-    }
-
     /** However a shop rounds and taxes, more never costs less than the bound of what it grew from. */
     @ParameterizedTest
     @ValueSource(
@@ -41,9 +31,7 @@ class FittingTest {
                 "\"rounding\": \"half-up\", \"on\": \"gross\", \"priceStep\": 5"
             })
     void noPriceIsBelowItsBound(String tax) throws IOException {
-        copy(Path.of("../demo/millrace-works"), folder);
-        copy(Path.of("../stage-scripts"), folder.resolve("stages"));
-        Files.move(folder.resolve("stages/items.json"), folder.resolve("items.json"));
+        DemoSite.copy("millrace-works", folder);
         Path file = folder.resolve("shop.json");
         String shop = Files.readString(file);
         String changed =

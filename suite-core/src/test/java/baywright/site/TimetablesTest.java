@@ -2,6 +2,7 @@ package baywright.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.DemoSite;
 import baywright.plan.Plan;
 import baywright.plan.Prover;
 import baywright.plan.Step;
@@ -13,7 +14,6 @@ import baywright.schedule.ShopTimetable;
 import baywright.schedule.ShopTimetable.Doing;
 import baywright.schedule.ShopTimetable.Entry;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -28,7 +28,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +35,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** The demo's jobs, timed with the library as it ships. */
 class TimetablesTest {
 
-    private static final Path HOME = Path.of("..");
     private static final ShopScheduler.Effort SOME = new ShopScheduler.Effort(1, 2000, () -> false);
 
     @TempDir
@@ -53,20 +51,8 @@ class TimetablesTest {
 
     private static Site open(String name) throws IOException {
         Path to = folder.resolve(name);
-        copy(HOME.resolve("stage-scripts"), to.resolve("stages"));
-        Files.move(to.resolve("stages/items.json"), to.resolve("items.json"));
-        copy(HOME.resolve("demo").resolve(name), to);
+        DemoSite.copy(name, to);
         return Site.open(to, Clock.fixed(Instant.parse("2026-12-01T07:00:00Z"), ZoneOffset.UTC));
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path path : all.filter(Files::isRegularFile).toList()) {
-                Path target = to.resolve(from.relativize(path).toString());
-                Files.createDirectories(target.getParent());
-                Files.copy(path, target, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-            }
-        }
     }
 
     private static BookedJob booked(Site site, String id) {

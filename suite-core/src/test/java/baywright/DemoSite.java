@@ -1,0 +1,36 @@
+package baywright;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+
+/** A site of the shipped demo laid out in a folder with the shipped library, without the demo's jobs being worked. */
+public final class DemoSite {
+
+    private static final Path ROOT = Path.of("..");
+
+    private DemoSite() {}
+
+    /** Copies the site; one without a price list of its own gets the library's. */
+    public static void copy(String site, Path folder) throws IOException {
+        copy(ROOT.resolve("demo").resolve(site), folder);
+        copy(ROOT.resolve("stage-scripts"), folder.resolve("stages"));
+        Path prices = folder.resolve("stages/items.json");
+        if (Files.exists(folder.resolve("items.json"))) {
+            Files.delete(prices);
+        } else {
+            Files.move(prices, folder.resolve("items.json"));
+        }
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path path : all.filter(Files::isRegularFile).toList()) {
+                Path target = to.resolve(from.relativize(path).toString());
+                Files.createDirectories(target.getParent());
+                Files.copy(path, target);
+            }
+        }
+    }
+}
