@@ -33,6 +33,17 @@ abstract class Blocks implements Handler {
         return new Origin(argument.place(), call.from());
     }
 
+    /** Notes a word that stands in a condition although it holds always; whether it does. */
+    static boolean refusedInCondition(Call call) {
+        if (call.isConditional()) {
+            call.error(
+                    call.place(),
+                    "conditional",
+                    "'" + call.word().name() + "' cannot stand in an if, a switch or a loop");
+        }
+        return call.isConditional();
+    }
+
     /** Notes a word that may stand only once; branches that exclude each other do not count. */
     void onlyOnce(Call call) {
         onlyOnce(call, call.word().name());

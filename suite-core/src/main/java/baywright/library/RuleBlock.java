@@ -92,11 +92,7 @@ final class RuleBlock extends Blocks {
 
     @Override
     public void accept(Call call) {
-        if (call.isConditional()) {
-            call.error(
-                    call.place(),
-                    "conditional",
-                    "'" + call.word().name() + "' cannot stand in an if, a switch or a loop");
+        if (refusedInCondition(call)) {
             return;
         }
         switch (call.word().name()) {

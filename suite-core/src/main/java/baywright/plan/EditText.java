@@ -1,6 +1,5 @@
 package baywright.plan;
 
-import baywright.library.Stage;
 import baywright.plan.Composition.Because;
 import java.text.MessageFormat;
 import java.time.format.DateTimeFormatter;
@@ -137,8 +136,7 @@ public final class EditText {
     }
 
     private String title(Step step) {
-        Stage stage = setting.library().stageById().get(step.stage());
-        return stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title(), locale);
+        return StepNames.stage(setting, step.stage(), locale);
     }
 
     private String usual(Step step, String input) {

@@ -1,6 +1,5 @@
 package baywright.plan;
 
-import baywright.library.Stage;
 import baywright.plan.Explanation.Change;
 import baywright.plan.Explanation.Giver;
 import baywright.plan.Explanation.Kind;
@@ -11,7 +10,6 @@ import baywright.plan.Explanation.Where;
 import baywright.script.Place;
 import java.text.MessageFormat;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -29,7 +27,7 @@ public final class ExplanationText {
     private final Locale locale;
     private final ResourceBundle texts;
     private final ZoneNames names;
-    private final Map<String, String> steps = new HashMap<>();
+    private final Map<String, String> steps;
 
     /** For one plan; a language without texts of its own gets the English ones. */
     public ExplanationText(Setting setting, Plan plan, Locale locale) {
@@ -39,11 +37,7 @@ public final class ExplanationText {
                 "baywright.plan.explanation",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        for (Step step : plan.steps()) {
-            Stage stage = setting.library().stageById().get(step.stage());
-            String title = stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title(), locale);
-            steps.putIfAbsent(step.id(), title + " (" + step.id() + ")");
-        }
+        steps = StepNames.of(setting, plan, locale);
     }
 
     /** A step as {@code polish (s4)}. */

@@ -1,6 +1,5 @@
 package baywright.plan;
 
-import baywright.library.Stage;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.MessageFormat;
@@ -24,7 +23,7 @@ public final class FindingText {
 
     private final Locale locale;
     private final ResourceBundle texts;
-    private final Map<String, String> steps = new HashMap<>();
+    private final Map<String, String> steps;
     private final ZoneNames zones;
     private final boolean everyZone;
 
@@ -41,11 +40,7 @@ public final class FindingText {
                 "baywright.plan.findings",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        for (Step step : plan.steps()) {
-            Stage stage = setting.library().stageById().get(step.stage());
-            String title = stage == null ? "'" + step.stage() + "'" : ZoneNames.inSentence(stage.title(), locale);
-            steps.putIfAbsent(step.id(), title + " (" + step.id() + ")");
-        }
+        steps = StepNames.of(setting, plan, locale);
         zones = new ZoneNames(setting.shape(), locale);
     }
 
