@@ -14,13 +14,15 @@ import java.util.Map;
 
 /**
  * Measures everything that has a budget and writes {@code target/bench/figures.md}. Words that may be given, all of them
- * when none is: {@code load}, {@code start}, {@code repair}, {@code plan}, {@code chance}.
- * {@code scripts=N} and {@code rounds=N} make it shorter, {@code steps=N} proves plans of that one length only.
+ * when none is: {@code load}, {@code start}, {@code repair}, {@code plan}, {@code chance},
+ * {@code timetable}. {@code scripts=N}, {@code rounds=N}, {@code seconds=N} and {@code files=N} make it shorter,
+ * {@code steps=N} proves plans of that one length only.
  */
 public final class Main {
 
     private static final int SCRIPTS = 1_000;
     private static final int ROUNDS = 5;
+    private static final int TIMETABLE_SECONDS = 5;
 
     private Main() {}
 
@@ -40,12 +42,20 @@ public final class Main {
                 "| --- | --- | --- | --- | --- | --- |"));
         Sample sample = Sample.in(work, scripts);
         Map<String, Section> sections = Map.of(
-                "load", () -> new LoadSection(work, rounds).measure(sample, scripts),
-                "start", () -> new StartSection(work, rounds).measure(sample),
-                "repair", () -> RepairSection.measure(sample, rounds),
-                "plan", () -> PlanSection.measure(sample.workspace(), rounds, number("steps", 0, args)),
-                "chance", () -> ChanceSection.measure(rounds));
-        for (String name : List.of("load", "start", "repair", "plan", "chance")) {
+                "load",
+                () -> new LoadSection(work, rounds).measure(sample, scripts),
+                "start",
+                () -> new StartSection(work, rounds).measure(sample),
+                "repair",
+                () -> RepairSection.measure(sample, rounds),
+                "plan",
+                () -> PlanSection.measure(sample.workspace(), rounds, number("steps", 0, args)),
+                "chance",
+                () -> ChanceSection.measure(rounds),
+                "timetable",
+                () -> TimetableSection.measure(
+                        number("seconds", TIMETABLE_SECONDS, args), number("files", Integer.MAX_VALUE, args)));
+        for (String name : List.of("load", "start", "repair", "plan", "chance", "timetable")) {
             if (wanted.isEmpty() || wanted.contains(name)) {
                 for (Figure figure : sections.get(name).measure()) {
                     page.add(figure.row());

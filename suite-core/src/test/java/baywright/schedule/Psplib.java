@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Scanner;
 
 /** Reads single-mode files of PSPLIB; see {@code psplib/SOURCE.md}. */
-final class Psplib {
+public final class Psplib {
 
     /** A line of the table of known optima. */
-    record Known(String set, String file, int criticalPath, int optimum) {}
+    public record Known(String set, String file, int criticalPath, int optimum) {}
 
     private Psplib() {}
 
@@ -26,11 +26,13 @@ final class Psplib {
                 .toList();
     }
 
-    static List<Known> known(String set) {
+    /** The files of a set: {@code j30}, {@code j60} or {@code j120}. */
+    public static List<Known> known(String set) {
         return known().stream().filter(k -> k.set().equals(set)).toList();
     }
 
-    static Project project(Known known) {
+    /** A file as a project that ends as early as it can; minutes stand for its periods. */
+    public static Project project(Known known) {
         return project(text(known.set() + "/" + known.file()));
     }
 
