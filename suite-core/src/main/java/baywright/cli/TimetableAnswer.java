@@ -8,6 +8,7 @@ import baywright.schedule.ShopScheduler;
 import baywright.schedule.ShopTimetable;
 import baywright.site.Site;
 import baywright.workspace.Job;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ import java.util.Optional;
 final class TimetableAnswer {
 
     private static final long NANOS = 1_000_000_000L;
+    private static final long CONFLICTS_OF_A_TRY = 300;
 
     private final Session session;
     private final Site site;
@@ -52,14 +54,26 @@ final class TimetableAnswer {
             return ExitStatus.STOPPED;
         }
         ShopTimetable timetable = found.get();
-        List<Help> helps =
-                timetable.keepsPromises() ? List.of() : Help.tried(booked, calendar, ShopScheduler.Effort.AT_ONCE);
+        List<Help> helps = new ArrayList<>();
+        Optional<Help> onADay = Optional.empty();
+        if (!timetable.keepsPromises()) {
+            helps.addAll(Help.tried(booked, calendar, ShopScheduler.Effort.AT_ONCE));
+            onADay = Help.leastOnADay(booked, calendar, timetable, eachTry());
+        }
         if (session.json()) {
-            Answers.print(session, TimetableJson.of(timetable, helps));
+            Answers.print(session, TimetableJson.of(timetable, helps, onADay));
         } else {
-            printer.print(timetable, helps);
+            printer.print(timetable, helps, onADay);
         }
         return timetable.keepsPromises() ? ExitStatus.FINE : ExitStatus.STOPPED;
+    }
+
+    /** One hard try must not take the time of all others. */
+    private ShopScheduler.Effort eachTry() {
+        long end = System.nanoTime() + seconds * NANOS;
+        return seconds == 0
+                ? ShopScheduler.Effort.AT_ONCE
+                : new ShopScheduler.Effort(1, CONFLICTS_OF_A_TRY, () -> System.nanoTime() - end > 0);
     }
 
     private ShopScheduler.Effort effort() {

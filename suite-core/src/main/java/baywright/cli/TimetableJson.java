@@ -6,37 +6,49 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /** A timetable in JSON. */
 final class TimetableJson {
 
     private TimetableJson() {}
 
-    static ObjectNode of(ShopTimetable timetable, List<Help> helps) {
+    static ObjectNode of(ShopTimetable timetable, List<Help> helps, Optional<Help> onADay) {
         ObjectNode answer = Answers.object();
         answer.put("timed", true);
         answer.put("inTime", timetable.keepsPromises());
         answer.put("proved", timetable.proved());
         answer.put("gap", Answers.figure(BigDecimal.valueOf(timetable.gap())));
-        ArrayNode ends = answer.putArray("jobs");
-        for (ShopTimetable.JobEnd end : timetable.ends()) {
-            ObjectNode one = ends.addObject();
+        answer.set("jobs", ends(timetable.ends()));
+        ArrayNode entries = answer.putArray("entries");
+        timetable.entries().forEach(e -> entries.add(entry(e)));
+        ArrayNode help = answer.putArray("wouldHelp");
+        helps.forEach(each -> help.add(help(each)));
+        onADay.ifPresent(least -> answer.set("leastOnADay", help(least)));
+        return answer;
+    }
+
+    private static ArrayNode ends(List<ShopTimetable.JobEnd> ends) {
+        ArrayNode all = Answers.object().arrayNode();
+        for (ShopTimetable.JobEnd end : ends) {
+            ObjectNode one = all.addObject();
             one.put("job", end.job());
             one.put("ready", end.end().toString());
             end.wanted().ifPresent(w -> one.put("wanted", w.toString()));
             one.put("lateMinutes", end.lateMinutes());
         }
-        ArrayNode entries = answer.putArray("entries");
-        timetable.entries().forEach(e -> entries.add(entry(e)));
-        ArrayNode help = answer.putArray("wouldHelp");
-        for (Help each : helps) {
-            ObjectNode one = help.addObject();
-            one.put("more", Answers.word(each.kind()));
-            one.put("of", each.what());
-            one.put("gainedMinutes", each.gained());
-            one.put("lateMinutes", each.late());
-        }
-        return answer;
+        return all;
+    }
+
+    private static ObjectNode help(Help help) {
+        ObjectNode one = Answers.object();
+        one.put("more", Answers.word(help.kind()));
+        one.put("of", help.what());
+        help.day().ifPresent(day -> one.put("day", day.toString()));
+        one.put("gainedMinutes", help.gained());
+        one.put("lateMinutes", help.late());
+        one.set("jobs", ends(help.ends()));
+        return one;
     }
 
     private static ObjectNode entry(ShopTimetable.Entry entry) {

@@ -21,6 +21,7 @@ import java.time.format.TextStyle;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -68,7 +69,7 @@ final class TimetablePrinter {
         }
     }
 
-    void print(ShopTimetable timetable, List<Help> helps) {
+    void print(ShopTimetable timetable, List<Help> helps, Optional<Help> onADay) {
         Map<LocalDate, List<Entry>> days = timetable.entries().stream()
                 .filter(e -> e.doing() != Doing.STANDING || e.critical())
                 .collect(Collectors.groupingBy(e -> e.from().toLocalDate(), TreeMap::new, Collectors.toList()));
@@ -91,6 +92,7 @@ final class TimetablePrinter {
         chain(timetable);
         proof(timetable);
         if (!timetable.keepsPromises()) {
+            onADay(onADay, timetable.lateMinutes());
             helps(helps);
         }
     }
@@ -208,6 +210,32 @@ final class TimetablePrinter {
         } else {
             session.say("timetable.at-once");
         }
+    }
+
+    private void onADay(Optional<Help> least, long late) {
+        if (least.isEmpty()) {
+            session.say("timetable.day.none");
+            return;
+        }
+        Help help = least.get();
+        String day = named(help.day().orElseThrow());
+        String more = session.text(
+                "timetable.day." + Answers.word(help.kind()),
+                day,
+                help.kind() == Help.Kind.BAY ? bay(help.what()) : "");
+        if (help.late() == 0) {
+            session.say("timetable.day.in-time", more);
+        } else {
+            session.say("timetable.day.late", more, length(help.late()), length(late));
+        }
+        help.ends()
+                .forEach(end -> session.console()
+                        .out()
+                        .println(INDENT
+                                + session.text(
+                                        "timetable.day.ready",
+                                        jobs.get(end.job()).title(),
+                                        moment(end.end()))));
     }
 
     private void helps(List<Help> helps) {

@@ -7,10 +7,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -19,8 +21,9 @@ import java.util.TreeSet;
  *
  * @param week   spans of each day of the week, in order of time and apart; a day without an entry is closed
  * @param closed days on which nothing is open
+ * @param own    spans of dates that have their own, in order of time and apart; they count instead of week and closed
  */
-public record OpeningTimes(Map<DayOfWeek, List<Span>> week, Set<LocalDate> closed) {
+public record OpeningTimes(Map<DayOfWeek, List<Span>> week, Set<LocalDate> closed, Map<LocalDate, List<Span>> own) {
 
     /**
      * From a time to a later one of the same day.
@@ -40,19 +43,28 @@ public record OpeningTimes(Map<DayOfWeek, List<Span>> week, Set<LocalDate> close
 
     public OpeningTimes {
         Map<DayOfWeek, List<Span>> days = new EnumMap<>(DayOfWeek.class);
-        week.forEach((day, spans) -> days.put(day, List.copyOf(spans)));
-        days.forEach((day, spans) -> {
-            for (int i = 1; i < spans.size(); i++) {
-                Span before = spans.get(i - 1);
-                if (before.to().equals(LocalTime.MIDNIGHT)
-                        || !spans.get(i).from().isAfter(before.to())) {
-                    throw new IllegalArgumentException("spans of " + day + " must be in order of time and apart, got "
-                            + before + " before " + spans.get(i));
-                }
+        week.forEach((day, spans) -> days.put(day, inOrder(day, spans)));
+        Map<LocalDate, List<Span>> dates = new TreeMap<>();
+        own.forEach((date, spans) -> dates.put(date, inOrder(date, spans)));
+        week = Collections.unmodifiableMap(days);
+        closed = Collections.unmodifiableSet(new TreeSet<>(closed));
+        own = Collections.unmodifiableMap(dates);
+    }
+
+    /** The same hours every week. */
+    public OpeningTimes(Map<DayOfWeek, List<Span>> week, Set<LocalDate> closed) {
+        this(week, closed, Map.of());
+    }
+
+    private static List<Span> inOrder(Object day, List<Span> spans) {
+        for (int i = 1; i < spans.size(); i++) {
+            Span before = spans.get(i - 1);
+            if (before.to().equals(LocalTime.MIDNIGHT) || !spans.get(i).from().isAfter(before.to())) {
+                throw new IllegalArgumentException("spans of " + day + " must be in order of time and apart, got "
+                        + before + " before " + spans.get(i));
             }
-        });
-        week = java.util.Collections.unmodifiableMap(days);
-        closed = java.util.Collections.unmodifiableSet(new TreeSet<>(closed));
+        }
+        return List.copyOf(spans);
     }
 
     private static OpeningTimes usual() {
@@ -68,7 +80,17 @@ public record OpeningTimes(Map<DayOfWeek, List<Span>> week, Set<LocalDate> close
 
     /** Spans of a date; none when it is closed. */
     public List<Span> on(LocalDate date) {
+        if (own.containsKey(date)) {
+            return own.get(date);
+        }
         return closed.contains(date) ? List.of() : week.getOrDefault(date.getDayOfWeek(), List.of());
+    }
+
+    /** The same, but with these spans on a date. */
+    OpeningTimes with(LocalDate date, List<Span> spans) {
+        Map<LocalDate, List<Span>> dates = new TreeMap<>(own);
+        dates.put(date, spans);
+        return new OpeningTimes(week, closed, dates);
     }
 
     /**

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Booked jobs as a project. A step holds its people; a vehicle holds its bay from the first of the steps done there one
@@ -146,18 +148,52 @@ final class ShopProject {
 
     private void resources(List<BookedJob> jobs) {
         for (ShopCalendar.Hand hand : calendar.people()) {
-            List<Resource.Absence> absences = hand.hours()
-                    .map(h -> missing(h.windows(calendar.zone(), origin, days)))
-                    .orElse(List.of());
+            List<Resource.Absence> absences = hand.hours().map(this::missing).orElse(List.of());
             people.add(resource(new Resource("person " + hand.id(), 1, absences)));
         }
         Set<String> named = new HashSet<>();
         jobs.forEach(j -> j.setting().bays().forEach(b -> {
             if (named.add(b.id())) {
-                bays.put(b.id(), resource(Resource.of("bay " + b.id(), calendar.places(b.id()))));
+                bays.put(b.id(), resource(bay(b.id())));
             }
         }));
         calendar.machines().forEach((id, count) -> machines.put(id, resource(Resource.of("machine " + id, count))));
+    }
+
+    private Resource bay(String id) {
+        List<Resource.Absence> absences = new ArrayList<>();
+        int places = calendar.places(id);
+        for (ShopCalendar.Room room : calendar.rooms()) {
+            if (room.bay().equals(id)) {
+                places++;
+                absences.addAll(missingBut(Set.of(room.day())));
+            }
+        }
+        return new Resource("bay " + id, places, absences);
+    }
+
+    /** What is there on some days only is missing by day and by night of all others. */
+    private List<Resource.Absence> missingBut(Set<LocalDate> dates) {
+        List<Resource.Absence> absences = new ArrayList<>();
+        int end = (days + 2) * MINUTES_OF_DAY;
+        int from = 0;
+        for (LocalDate date : new TreeSet<>(dates)) {
+            int there = Math.min(minute(date.atStartOfDay()), end);
+            if (there > from) {
+                absences.add(new Resource.Absence(new Window(from, there), 1));
+            }
+            from = Math.max(from, minute(date.plusDays(1).atStartOfDay()));
+        }
+        if (from < end) {
+            absences.add(new Resource.Absence(new Window(from, end), 1));
+        }
+        return absences;
+    }
+
+    private List<Resource.Absence> missing(OpeningTimes hours) {
+        return hours.week().isEmpty()
+                ? missingBut(hours.own().keySet())
+                : missing(hours.windows(calendar.zone(), origin, days));
     }
 
     /** Someone is only missed where the shop is open. */

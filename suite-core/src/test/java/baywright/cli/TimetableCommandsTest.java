@@ -2,6 +2,7 @@ package baywright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.DemoSite;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
@@ -62,7 +63,45 @@ class TimetableCommandsTest {
         edit(arrives, arrives + " \"wanted\": \"2026-12-07T08:05\",");
         Desk.Answer answer = desk.answerTo("plan", "timetable", job);
         assertThat(answer.status()).isEqualTo(ExitStatus.STOPPED);
-        assertThat(answer.out()).contains("later than it is wanted");
+        assertThat(answer.out())
+                .contains("later than it is wanted")
+                .contains("Nothing that was tried on one day makes it less late.");
+    }
+
+    /** Room in the wash bay on the day of the vans, said by name; given to the shop, the vans are ready then or before. */
+    @Test
+    void theLeastHelpOnADayIsNamedAndHelps() throws Exception {
+        Path works = folder.resolve("works");
+        DemoSite.copy("millrace-works", works);
+        desk = new Desk(folder.resolve("settings"), Path.of(".."));
+        Path vans = works.resolve("jobs/bramblegate-vans");
+        String text = Files.readString(vans.resolve("job.json"));
+        Files.writeString(
+                vans.resolve("job.json"),
+                text.replaceFirst("\"wanted\": \"[^\"]*\"", "\"wanted\": \"2026-12-05T12:30\""));
+
+        Desk.Answer words = desk.answerTo("plan", "timetable", vans.toString());
+        assertThat(words.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(words.out().replaceAll("\\s+", " "))
+                .contains(
+                        "The least help on one day after which it is in time: room for one more vehicle in Wash bay on"
+                                + " Saturday, 5 December 2026.");
+        JsonNode help = new ObjectMapper()
+                .readTree(desk.answerTo("--json", "plan", "timetable", vans.toString())
+                        .out())
+                .get("leastOnADay");
+        assertThat(help.get("more").asText()).isEqualTo("bay");
+        assertThat(help.get("of").asText()).isEqualTo("wash");
+        assertThat(help.get("day").asText()).isEqualTo("2026-12-05");
+        assertThat(help.get("lateMinutes").asLong()).isZero();
+
+        Path file = works.resolve("shop.json");
+        String bay = "\"id\": \"wash\",";
+        Files.writeString(file, Files.readString(file).replace(bay, bay + " \"places\": 2,"));
+        Desk.Answer then = desk.answerTo("--json", "plan", "timetable", vans.toString());
+        assertThat(then.status()).as(then.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(new ObjectMapper().readTree(then.out()).at("/jobs/0/ready").asText())
+                .isLessThanOrEqualTo(help.at("/jobs/0/ready").asText());
     }
 
     @Test
