@@ -72,7 +72,11 @@ public final class KeptQuotes {
     }
 
     private List<Name> namesOf(String folder) {
-        return site.workspace().quotes(folder).stream()
+        return namesOf(site.workspace().quotes(folder));
+    }
+
+    private static List<Name> namesOf(List<String> files) {
+        return files.stream()
                 .map(NAME::matcher)
                 .filter(Matcher::matches)
                 .map(m -> new Name(m.group(1), Integer.parseInt(m.group(2))))
@@ -116,7 +120,7 @@ public final class KeptQuotes {
                     return last;
                 }
             }
-            Name name = newest.map(n -> new Name(n.number(), n.version() + 1)).orElseGet(() -> first(at.getYear()));
+            Name name = newest.map(n -> new Name(n.number(), n.version() + 1)).orElseGet(() -> next(at.getYear()));
             KeptQuote kept = KeptQuote.of(name.number(), name.version(), at, worked, quote, document);
             writer.create(job, "quotes/" + name + ".json", text(kept));
             return kept;
@@ -133,9 +137,11 @@ public final class KeptQuotes {
                 : document;
     }
 
-    private Name first(int year) {
-        int highest = site.workspace().jobs().stream()
-                .flatMap(file -> namesOf(file.folder()).stream())
+    /** The name that the first quote of a job would get now. */
+    Name next(int year) {
+        Stream<Name> ofJobs = site.workspace().jobs().stream().flatMap(file -> namesOf(file.folder()).stream());
+        Stream<Name> ofRemoved = namesOf(site.workspace().removedQuotes()).stream();
+        int highest = Stream.concat(ofJobs, ofRemoved)
                 .filter(name -> name.number().startsWith(year + "-"))
                 .mapToInt(name -> Integer.parseInt(name.number().substring(5)))
                 .max()

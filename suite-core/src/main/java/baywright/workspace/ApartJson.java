@@ -18,10 +18,13 @@ import java.util.stream.Collectors;
  */
 final class ApartJson {
 
-    private static final String OFF = "off";
+    static final String OFF = "off";
+    static final ApartPair.Within WITHIN_USUALLY = ApartPair.Within.TOGETHER;
+    static final Severity SEVERITY_USUALLY = Severity.STOP;
+
     private static final int LONGEST = 1440;
     private static final Map<String, Optional<Severity>> SEVERITIES = severities();
-    private static final Map<String, ApartPair.Within> WITHIN =
+    static final Map<String, ApartPair.Within> WITHIN =
             ShopJson.inOrder(Map.entry("together", ApartPair.Within.TOGETHER), Map.entry("day", ApartPair.Within.DAY));
     private static final Pattern SELECTOR = Pattern.compile("(" + String.join("|", ApartPair.KINDS) + "):.*\\S.*");
     private static final String A_SELECTOR = "a selector such as \"group:acid\"; it begins with "
@@ -56,13 +59,13 @@ final class ApartJson {
         List<String> first = selectors(in, "first", usual.map(ApartPair::first));
         List<String> second = selectors(in, "second", usual.map(ApartPair::second));
         ApartPair.Within within =
-                in.choice("within", WITHIN, usual.map(ApartPair::within).orElse(ApartPair.Within.TOGETHER));
+                in.choice("within", WITHIN, usual.map(ApartPair::within).orElse(WITHIN_USUALLY));
         int minutes = in.whole(
                 "minutes", Span.from(0, LONGEST), usual.map(ApartPair::minutes).orElse(0));
         Optional<Severity> severity = in.choice(
                 "severity",
                 SEVERITIES,
-                Optional.of(usual.map(ApartPair::severity).orElse(Severity.STOP)));
+                Optional.of(usual.map(ApartPair::severity).orElse(SEVERITY_USUALLY)));
         String why = in.text("why", usual.map(ApartPair::why).orElse(""));
         if (severity.isEmpty() && in.text("why", "").isBlank()) {
             in.refuse("severity", "drops what protects people", "say the reason in why");

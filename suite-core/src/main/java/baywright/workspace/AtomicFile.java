@@ -23,13 +23,18 @@ final class AtomicFile {
         return name.startsWith(PREFIX) && name.endsWith(SUFFIX);
     }
 
+    /** A name for what is being written; when it is still there later, it is a leftover. */
+    static String leftover() {
+        return PREFIX + UUID.randomUUID() + SUFFIX;
+    }
+
     /**
      * Writes beside the file, waits for the disk, then exchanges the two.
      *
      * @throws IOException when a step fails; the file is then as it was
      */
     void write(Path file, byte[] bytes) throws IOException {
-        Path fresh = file.resolveSibling(PREFIX + UUID.randomUUID() + SUFFIX);
+        Path fresh = file.resolveSibling(leftover());
         try {
             disk.write(fresh, bytes);
             if (Files.exists(file)) {

@@ -13,8 +13,8 @@ import java.util.Optional;
  */
 record CsvTable(List<List<Cell>> rows, Optional<Integer> loose) {
 
-    /** A cell without its quotation marks, and where it begins. */
-    record Cell(String text, int offset) {}
+    /** A cell without its quotation marks, where it begins, and where it ends with them. */
+    record Cell(String text, int offset, int end) {}
 
     /** Reads a whole text. */
     static CsvTable of(String text, char separator) {
@@ -44,7 +44,7 @@ record CsvTable(List<List<Cell>> rows, Optional<Integer> loose) {
                 } else {
                     at++;
                     if (at == text.length()) {
-                        row.add(new Cell("", at));
+                        row.add(new Cell("", at, at));
                         endRow();
                     }
                 }
@@ -78,7 +78,7 @@ record CsvTable(List<List<Cell>> rows, Optional<Integer> loose) {
                 }
                 at++;
             }
-            row.add(new Cell(text.substring(start, at), start));
+            row.add(new Cell(text.substring(start, at), start, at));
             return Optional.empty();
         }
 
@@ -101,7 +101,7 @@ record CsvTable(List<List<Cell>> rows, Optional<Integer> loose) {
             if (at < text.length() && text.charAt(at) != separator && !isLineEnd()) {
                 return Optional.of(at - 1);
             }
-            row.add(new Cell(cell.toString(), start));
+            row.add(new Cell(cell.toString(), start, at));
             return Optional.empty();
         }
     }

@@ -41,6 +41,11 @@ sealed interface Draft {
         return text.map(Draft::text).orElse(Leaf.NOTHING);
     }
 
+    /** Nothing, where a field may be left out. */
+    static Draft nothing() {
+        return Leaf.NOTHING;
+    }
+
     static Draft bool(boolean value) {
         return new Leaf(new Json.Bool(value, Json.NOWHERE), false);
     }
@@ -62,7 +67,43 @@ sealed interface Draft {
     }
 
     static <T> Draft list(List<T> all, Function<T, Draft> draft) {
-        return new Arr(all.stream().map(draft).toList());
+        return new Arr(all.stream().map(draft).toList(), "id", true);
+    }
+
+    /**
+     * A list whose order says nothing: the file's stays, what is new comes last, and what may be left out is only written
+     * where the file has it.
+     *
+     * @param key the field that tells the objects apart
+     */
+    static <T> Draft loose(Iterable<T> all, String key, Function<T, Draft> draft) {
+        List<Draft> elements = new ArrayList<>();
+        all.forEach(one -> elements.add(draft.apply(one)));
+        return new Arr(elements, key, false);
+    }
+
+    /** What the file holds already, whatever it is. */
+    static Draft asItWas() {
+        return new Kept();
+    }
+
+    /** A draft of a part of which nothing need be said when a reader would assume it. */
+    static Draft unless(boolean usual, Draft draft) {
+        return new Told(draft, usual);
+    }
+
+    /** The word for a value. */
+    static <T> Draft choice(Map<String, T> words, T value) {
+        return text(words.entrySet().stream()
+                .filter(word -> word.getValue().equals(value))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("a file cannot say " + value)));
+    }
+
+    /** A binary fraction as the shortest decimal that means it. */
+    static BigDecimal decimal(double number) {
+        return new BigDecimal(BigDecimal.valueOf(number).stripTrailingZeros().toPlainString());
     }
 
     /** A map whose keys are all known: what it does not hold is removed from the file. */
@@ -75,6 +116,27 @@ sealed interface Draft {
     /** A map of which members that say nothing are left out, unless the file has them already. */
     static <T> Draft sparseMap(Map<String, T> all, Function<T, Draft> draft) {
         return new Obj(((Obj) map(all, draft)).members(), false, true);
+    }
+
+    /** Whatever is there. */
+    record Kept() implements Draft {
+        @Override
+        public boolean isUsual() {
+            return true;
+        }
+
+        @Override
+        public Json onto(Json old) {
+            return old == null ? new Json.Null(Json.NOWHERE) : old;
+        }
+    }
+
+    /** A draft that is known to be usual or not. */
+    record Told(Draft draft, boolean isUsual) implements Draft {
+        @Override
+        public Json onto(Json old) {
+            return isUsual && old instanceof Json.Null ? old : draft.onto(old);
+        }
     }
 
     /** A single value. */
@@ -142,6 +204,16 @@ sealed interface Draft {
             return with(name, new Leaf(json, usual.equals(Leaf.written(json))));
         }
 
+        /** A number that a file may leave out when it is {@code usual}. */
+        Obj usually(String name, BigDecimal value, BigDecimal usual) {
+            return with(name, unless(value.compareTo(usual) == 0, number(value)));
+        }
+
+        /** As {@link #usually(String, BigDecimal, BigDecimal)}. */
+        Obj usually(String name, double value, double usual) {
+            return with(name, unless(value == usual, number(decimal(value))));
+        }
+
         @Override
         public boolean isUsual() {
             return sparse ? members.values().stream().allMatch(Draft::isUsual) : members.isEmpty();
@@ -149,6 +221,9 @@ sealed interface Draft {
 
         @Override
         public Json onto(Json old) {
+            if (old instanceof Json.Null && isUsual()) {
+                return old;
+            }
             Map<String, Json> before = old instanceof Json.Obj object ? object.members() : Map.of();
             Map<String, Json> result = new LinkedHashMap<>();
             before.forEach((name, value) -> {
@@ -173,29 +248,54 @@ sealed interface Draft {
         }
     }
 
-    /** Objects with an id keep what was unknown in the object of the same id, wherever it now stands. */
-    record Arr(List<Draft> elements) implements Draft {
+    /**
+     * Objects with a key keep what was unknown in the object of the same key, wherever it now stands.
+     *
+     * @param key     the field that tells objects apart
+     * @param ordered whether the order means something; else the file's stays
+     */
+    record Arr(List<Draft> elements, String key, boolean ordered) implements Draft {
 
         @Override
         public boolean isUsual() {
-            return elements.isEmpty();
+            return ordered ? elements.isEmpty() : elements.stream().allMatch(Draft::isUsual);
         }
 
         @Override
         public Json onto(Json old) {
+            if (old instanceof Json.Null && isUsual()) {
+                return old;
+            }
             List<Json> before = old instanceof Json.Arr array ? array.elements() : List.of();
+            List<Json> result = ordered ? inOrder(before) : inOrderOf(before);
+            return old instanceof Json.Arr && isSame(before, result) ? old : new Json.Arr(result, Json.NOWHERE);
+        }
+
+        private List<Json> inOrder(List<Json> before) {
             List<Json> result = new ArrayList<>();
             for (int i = 0; i < elements.size(); i++) {
                 Draft draft = elements.get(i);
-                Json same = id(draft).isPresent()
+                Optional<String> id = id(draft);
+                Json same = id.isPresent()
                         ? before.stream()
-                                .filter(b -> id(b).equals(id(draft)))
+                                .filter(b -> id(b).equals(id))
                                 .findFirst()
                                 .orElse(null)
                         : i < before.size() ? before.get(i) : null;
                 result.add(draft.onto(same));
             }
-            return old instanceof Json.Arr && isSame(before, result) ? old : new Json.Arr(result, Json.NOWHERE);
+            return result;
+        }
+
+        private List<Json> inOrderOf(List<Json> before) {
+            Map<String, Draft> left = new LinkedHashMap<>();
+            elements.forEach(element -> left.put(id(element).orElseThrow(), element));
+            List<Json> result = new ArrayList<>();
+            for (Json one : before) {
+                id(one).map(left::remove).ifPresent(draft -> result.add(draft.onto(one)));
+            }
+            left.values().stream().filter(draft -> !draft.isUsual()).forEach(draft -> result.add(draft.onto(null)));
+            return result;
         }
 
         private static boolean isSame(List<Json> before, List<Json> after) {
@@ -207,16 +307,19 @@ sealed interface Draft {
             return before.size() == after.size();
         }
 
-        private static Optional<String> id(Draft draft) {
+        private Optional<String> id(Draft draft) {
+            if (draft instanceof Told told) {
+                return id(told.draft());
+            }
             return draft instanceof Obj object
-                            && object.members().get("id") instanceof Leaf leaf
+                            && object.members().get(key) instanceof Leaf leaf
                             && !(leaf.json() instanceof Json.Null)
                     ? Optional.of(Leaf.written(leaf.json()))
                     : Optional.empty();
         }
 
-        private static Optional<String> id(Json json) {
-            return json instanceof Json.Obj object && object.members().get("id") instanceof Json.Text text
+        private Optional<String> id(Json json) {
+            return json instanceof Json.Obj object && object.members().get(key) instanceof Json.Text text
                     ? Optional.of(text.value())
                     : Optional.empty();
         }

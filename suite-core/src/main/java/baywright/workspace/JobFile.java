@@ -17,8 +17,12 @@ public final class JobFile {
     private final List<FileProblem> problems;
     private final Optional<Content> content;
 
-    /** The file's text and the object that it holds. */
-    record Content(Source source, Json.Obj document) {}
+    /**
+     * The file's text and the object that it holds.
+     *
+     * @param readings the text of {@code readings.csv}; empty when there is none that can be read
+     */
+    record Content(Source source, Json.Obj document, Optional<Source> readings) {}
 
     JobFile(String folder, Optional<Job> job, List<FileProblem> problems, Optional<Content> content) {
         this.folder = folder;

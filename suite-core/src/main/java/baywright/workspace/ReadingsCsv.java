@@ -58,10 +58,44 @@ final class ReadingsCsv {
     /** A number as it is written, with its unit. */
     private record Written(String zone, Cell cell, Matcher number, Unit unit) {}
 
+    /**
+     * A cell for a reading.
+     *
+     * @param unit        of what it says; empty when nothing stands in it
+     * @param micrometres what it says
+     */
+    record Slot(int column, Optional<Unit> unit, Optional<BigDecimal> micrometres) {}
+
+    /** A row of readings of one zone. */
+    record Row(String zone, List<Cell> cells, List<Slot> slots) {
+        Row {
+            cells = List.copyOf(cells);
+            slots = List.copyOf(slots);
+        }
+    }
+
+    /**
+     * How a sound file is laid out.
+     *
+     * @param heads how many rows stand before the readings: the header, and a row of units where there is one
+     * @param units unit of each column of readings, by index, where header or unit row name it
+     * @param comma whether decimals have a comma
+     */
+    record Layout(
+            char separator,
+            ReadingsHeader header,
+            List<List<Cell>> heads,
+            Map<Integer, Unit> units,
+            boolean comma,
+            List<Row> rows) {}
+
     private final Report report;
     private final ReadingsForm form;
     private final Readings readings = new Readings(new LinkedHashMap<>(), new LinkedHashMap<>());
     private final List<Written> numbers = new ArrayList<>();
+    private final List<Row> kept = new ArrayList<>();
+    private Optional<Layout> layout = Optional.empty();
+    private char separatorInUse = ',';
     private boolean unitMissing;
 
     private ReadingsCsv(Report report, ReadingsForm form) {
@@ -74,6 +108,13 @@ final class ReadingsCsv {
         ReadingsCsv csv = new ReadingsCsv(report, form);
         csv.table().ifPresent(csv::rows);
         return csv.readings;
+    }
+
+    /** How a file is laid out that was read without an error. */
+    static Layout layout(Source source) {
+        ReadingsCsv csv = new ReadingsCsv(new Report(source), ReadingsForm.UNSAID);
+        csv.table().ifPresent(csv::rows);
+        return csv.layout.orElseThrow(() -> new IllegalArgumentException(source.file() + " holds no readings"));
     }
 
     /** The table by the separator under which every cell of the header is understood. */
@@ -90,6 +131,7 @@ final class ReadingsCsv {
                                 "",
                                 "this quotation mark does not open and close a cell",
                                 "write a quotation mark inside a quoted cell twice"));
+                separatorInUse = separator;
                 return Optional.of(table);
             }
         }
@@ -132,6 +174,9 @@ final class ReadingsCsv {
         }
         if (decimalIsClear()) {
             keep();
+            boolean comma = numbers.stream().anyMatch(w -> ",".equals(w.number().group(2)));
+            List<List<Cell>> heads = rows.subList(0, ofRow.isEmpty() ? 1 : 2);
+            layout = Optional.of(new Layout(separatorInUse, header, heads, units, comma, kept));
         }
     }
 
@@ -179,13 +224,18 @@ final class ReadingsCsv {
             return;
         }
         boolean empty = true;
+        List<Slot> slots = new ArrayList<>();
         for (ReadingsHeader.Column column : header.readings()) {
             Cell cell = row.get(column.index());
-            if (!cell.text().isBlank()) {
+            if (cell.text().isBlank()) {
+                slots.add(new Slot(column.index(), Optional.empty(), Optional.empty()));
+            } else {
                 empty = false;
-                number(zone.text(), cell, column, unit(row, header, column, units));
+                Optional<Unit> unit = unit(row, header, column, units);
+                slots.add(new Slot(column.index(), unit, number(zone.text(), cell, column, unit)));
             }
         }
+        kept.add(new Row(zone.text(), row, slots));
         if (empty) {
             refuse(row.get(header.readings().get(0).index()), header.readings().get(0));
             return;
@@ -212,7 +262,7 @@ final class ReadingsCsv {
         return ofRow;
     }
 
-    private void number(String zone, Cell cell, ReadingsHeader.Column column, Optional<Unit> unit) {
+    private Optional<BigDecimal> number(String zone, Cell cell, ReadingsHeader.Column column, Optional<Unit> unit) {
         Matcher number = NUMBER.matcher(cell.text().strip());
         if (!number.matches()) {
             refuse(cell, column);
@@ -224,8 +274,10 @@ final class ReadingsCsv {
                 refuse(cell, column);
             } else {
                 numbers.add(new Written(zone, cell, number, unit.get()));
+                return Optional.of(um);
             }
         }
+        return Optional.empty();
     }
 
     private void refuse(Cell cell, ReadingsHeader.Column column) {

@@ -18,9 +18,9 @@ import java.util.Map;
 /** {@code safety} of {@code shop.json} to {@link SafetySettings}; what is left out has its usual value. */
 final class SafetyJson {
 
-    private static final Map<String, Comparison> COMPARISONS = ShopJson.inOrder(
+    static final Map<String, Comparison> COMPARISONS = ShopJson.inOrder(
             Map.entry("exceeds", Comparison.EXCEEDS), Map.entry("at-or-above", Comparison.AT_OR_ABOVE));
-    private static final Map<String, Reckoning> RECKONINGS = ShopJson.inOrder(
+    static final Map<String, Reckoning> RECKONINGS = ShopJson.inOrder(
             Map.entry("likely", Reckoning.LIKELY),
             Map.entry("mean", Reckoning.MEAN),
             Map.entry("most", Reckoning.MOST));

@@ -29,12 +29,12 @@ final class ShopJson {
     static final String KIND = "shop";
     static final int VERSION = 1;
 
-    private static final Map<String, RoundingMode> ROUNDINGS = inOrder(
+    static final Map<String, RoundingMode> ROUNDINGS = inOrder(
             Map.entry("half-up", RoundingMode.HALF_UP),
             Map.entry("half-even", RoundingMode.HALF_EVEN),
             Map.entry("half-down", RoundingMode.HALF_DOWN),
             Map.entry("down", RoundingMode.DOWN));
-    private static final Map<String, TaxRule.On> ON = inOrder(
+    static final Map<String, TaxRule.On> ON = inOrder(
             Map.entry("total", TaxRule.On.TOTAL),
             Map.entry("line", TaxRule.On.LINE),
             Map.entry("gross", TaxRule.On.GROSS));

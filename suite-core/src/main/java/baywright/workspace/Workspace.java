@@ -14,6 +14,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,7 @@ public final class Workspace {
     static final String JOB = "job.json";
     static final String READINGS = "readings.csv";
     static final String QUOTES = "quotes";
+    static final String REMOVED = ".removed";
 
     private final Path root;
     private final Optional<Shop> shop;
@@ -42,6 +44,7 @@ public final class Workspace {
     private final List<Shape> shapes;
     private final List<JobFile> jobs;
     private final List<FileProblem> problems;
+    private final Map<String, Source> texts;
 
     private Workspace(
             Path root,
@@ -49,13 +52,15 @@ public final class Workspace {
             List<Item> items,
             List<Shape> shapes,
             List<JobFile> jobs,
-            List<FileProblem> problems) {
+            List<FileProblem> problems,
+            Map<String, Source> texts) {
         this.root = root;
         this.shop = shop;
         this.items = List.copyOf(items);
         this.shapes = List.copyOf(shapes);
         this.jobs = List.copyOf(jobs);
         this.problems = problems.stream().sorted().toList();
+        this.texts = Map.copyOf(texts);
     }
 
     /**
@@ -69,24 +74,29 @@ public final class Workspace {
         }
         Path root = folder.toAbsolutePath().normalize();
         List<FileProblem> problems = new ArrayList<>();
-        Optional<Shop> shop = read(root, root.resolve(SHOP), problems, ShopJson::read);
+        Map<String, Source> texts = new HashMap<>();
+        Optional<Shop> shop = read(root, root.resolve(SHOP), problems, report -> {
+            texts.put(SHOP, report.source());
+            return ShopJson.read(report);
+        });
         Optional<List<Shape>> shapes = read(root, root.resolve(STAGES).resolve(SHAPES), problems, ShapesJson::read);
-        Optional<List<Item>> items = read(
-                root,
-                root.resolve(ITEMS),
-                problems,
-                report -> ItemsJson.read(report).map(list -> {
-                    shop.filter(s -> !s.currency().equals(list.currency()))
-                            .ifPresent(s -> report.error(
-                                    list.currencyOffset(),
-                                    "currency",
-                                    "prices are in " + list.currency() + ", the shop reckons in " + s.currency(),
-                                    "bring the prices into the shop's currency"));
-                    return list.items();
-                }));
-        Workspace known =
-                new Workspace(root, shop, items.orElse(List.of()), shapes.orElse(List.of()), List.of(), problems);
+        Optional<List<Item>> items = read(root, root.resolve(ITEMS), problems, report -> {
+            texts.put(ITEMS, report.source());
+            return ItemsJson.read(report).map(list -> inCurrencyOf(shop, list, report));
+        });
+        Workspace known = new Workspace(
+                root, shop, items.orElse(List.of()), shapes.orElse(List.of()), List.of(), problems, texts);
         return known.withJobs(known.readJobs());
+    }
+
+    private static List<Item> inCurrencyOf(Optional<Shop> shop, ItemsJson.PriceList list, Report report) {
+        shop.filter(s -> !s.currency().equals(list.currency()))
+                .ifPresent(s -> report.error(
+                        list.currencyOffset(),
+                        "currency",
+                        "prices are in " + list.currency() + ", the shop reckons in " + s.currency(),
+                        "bring the prices into the shop's currency"));
+        return list.items();
     }
 
     /** What {@code read} makes of a file; empty when that adds an error to the problems. */
@@ -187,30 +197,42 @@ public final class Workspace {
         try {
             Report report = files.read(root.resolve(JOBS).resolve(folder).resolve(JOB));
             Optional<JobJson.Read> read = JobJson.read(report);
-            Optional<Job> job = read.map(r -> checked(folder, files, report, r, problems));
+            Optional<Report> readings = read.isEmpty() ? Optional.empty() : readings(folder, files, problems);
+            Optional<Job> job = read.map(r -> checked(folder, report, r, readings, problems));
             problems.addAll(report.problems());
             return new JobFile(
-                    folder, job, problems, read.map(r -> new JobFile.Content(report.source(), r.document())));
+                    folder,
+                    job,
+                    problems,
+                    read.map(r -> new JobFile.Content(report.source(), r.document(), readings.map(Report::source))));
         } catch (TextFile.Unreadable e) {
             problems.add(e.problem());
             return new JobFile(folder, Optional.empty(), problems, Optional.empty());
         }
     }
 
-    private Job checked(String folder, TextFile files, Report report, JobJson.Read read, List<FileProblem> problems) {
+    /** The text of the readings; empty when there are none, or when they become a problem. */
+    private Optional<Report> readings(String folder, TextFile files, List<FileProblem> problems) {
+        Path file = root.resolve(JOBS).resolve(folder).resolve(READINGS);
+        if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(files.read(file));
+        } catch (TextFile.Unreadable e) {
+            problems.add(e.problem());
+            return Optional.empty();
+        }
+    }
+
+    private Job checked(
+            String folder, Report report, JobJson.Read read, Optional<Report> ofReadings, List<FileProblem> problems) {
         JobCheck check = new JobCheck(report, read);
         shop.ifPresent(check::against);
-        Report readingsReport = new Report(new Source(nameOf(folder, READINGS), ""));
-        ReadingsCsv.Readings readings = new ReadingsCsv.Readings(Map.of(), Map.of());
-        Path file = root.resolve(JOBS).resolve(folder).resolve(READINGS);
-        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            try {
-                readingsReport = files.read(file);
-                readings = ReadingsCsv.read(readingsReport, ReadingsForm.UNSAID);
-            } catch (TextFile.Unreadable e) {
-                problems.add(e.problem());
-            }
-        }
+        Report readingsReport = ofReadings.orElseGet(() -> new Report(new Source(nameOf(folder, READINGS), "")));
+        ReadingsCsv.Readings readings = ofReadings.isPresent()
+                ? ReadingsCsv.read(readingsReport, ReadingsForm.UNSAID)
+                : new ReadingsCsv.Readings(Map.of(), Map.of());
         if (!shapes.isEmpty()) {
             check.against(shapes, readingsReport, readings);
         }
@@ -233,14 +255,24 @@ public final class Workspace {
     }
 
     private Workspace withJobs(List<JobFile> others) {
-        return new Workspace(root, shop, items, shapes, others, problems);
+        return new Workspace(root, shop, items, shapes, others, problems, texts);
     }
 
-    /** The same workspace with one job's folder as it now is. */
+    /** The same workspace with one job's folder as it now is, also one that it had not yet. */
     public Workspace with(JobFile changed) {
-        return withJobs(jobs.stream()
-                .map(j -> j.folder().equals(changed.folder()) ? changed : j)
+        return withJobs(Stream.concat(without(changed.folder()).jobs.stream(), Stream.of(changed))
+                .sorted(Comparator.comparing(JobFile::folder))
                 .toList());
+    }
+
+    /** The same workspace without a folder below {@code jobs}. */
+    public Workspace without(String folder) {
+        return withJobs(jobs.stream().filter(j -> !j.folder().equals(folder)).toList());
+    }
+
+    /** The text of {@link #SHOP} or {@link #ITEMS} as it was read; empty when it could not be. */
+    Optional<Source> text(String file) {
+        return Optional.ofNullable(texts.get(file));
     }
 
     /** Absolute path of the folder. */
@@ -301,15 +333,26 @@ public final class Workspace {
 
     /** Names of the files in a job's folder {@code quotes}, in order. */
     public List<String> quotes(String folder) {
-        Path quotes = root.resolve(JOBS).resolve(folder).resolve(QUOTES);
-        if (!Files.isDirectory(quotes)) {
+        return names(root.resolve(JOBS).resolve(folder).resolve(QUOTES), nameOf(folder, QUOTES));
+    }
+
+    /** Names of the files in the folders {@code quotes} of removed jobs, so that no number is given twice. */
+    public List<String> removedQuotes() {
+        Path removed = root.resolve(JOBS).resolve(REMOVED);
+        return names(removed, JOBS + "/" + REMOVED).stream()
+                .flatMap(folder ->
+                        names(removed.resolve(folder).resolve(QUOTES), nameOf(REMOVED + "/" + folder, QUOTES)).stream())
+                .toList();
+    }
+
+    private static List<String> names(Path folder, String shown) {
+        if (!Files.isDirectory(folder)) {
             return List.of();
         }
-        try (Stream<Path> all = Files.list(quotes)) {
+        try (Stream<Path> all = Files.list(folder)) {
             return all.map(p -> p.getFileName().toString()).sorted().toList();
         } catch (IOException e) {
-            throw new WorkspaceException(
-                    nameOf(folder, QUOTES) + ": the folder cannot be listed, " + DiskFault.reason(e), e);
+            throw new WorkspaceException(shown + ": the folder cannot be listed, " + DiskFault.reason(e), e);
         }
     }
 

@@ -7,7 +7,9 @@ import baywright.library.ScriptCache;
 import baywright.money.Quote;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
+import baywright.workspace.RemovedJob;
 import baywright.workspace.WorkspaceException;
+import baywright.workspace.WorkspaceWriter;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -95,6 +97,20 @@ class KeptQuotesTest {
         String text = Files.readString(file);
         assertThat(text).contains(from);
         Files.writeString(file, text.replace(from, to));
+    }
+
+    @Test
+    void theNumberOfARemovedJobIsNotGivenAgain() {
+        assertThat(keep(ESTATE).number()).isEqualTo("2026-001");
+        try (WorkspaceWriter writer = WorkspaceWriter.open(site().workspace())) {
+            RemovedJob removed = writer.remove(site().workspace().job(ESTATE).orElseThrow());
+            try {
+                assertThat(new KeptQuotes(site(), "bramblegate-vans").next(2026).toString())
+                        .isEqualTo("2026-002-v1");
+            } finally {
+                writer.restore(removed);
+            }
+        }
     }
 
     @Test
