@@ -101,12 +101,16 @@ final class KeptQuotePrinter {
                     "~" + session.text("kept.what"),
                     ">" + session.text("kept.was"),
                     ">" + session.text("kept.is"),
-                    ">" + session.text("kept.by"));
+                    ">" + session.text("kept.by"),
+                    ">" + session.text("kept.by-price"),
+                    ">" + session.text("kept.by-cost"));
             changes.forEach(change -> table.add(
                     session.text("kept." + change.kind(), named(change)),
                     shown(change, change.was()),
                     shown(change, change.is()),
-                    change.by().map(this::signed).orElse("")));
+                    change.by().map(by -> signed(by.net())).orElse(""),
+                    change.by().map(by -> signed(by.gross())).orElse(""),
+                    change.by().map(by -> signed(by.cost())).orElse("")));
             table.print(session.console(), INDENT);
         }
         Money more = quote.price().gross().minus(kept.document().sums().all().gross());
@@ -119,6 +123,9 @@ final class KeptQuotePrinter {
     }
 
     private String shown(QuoteChange change, String value) {
+        if (change.kind() == QuoteChange.Kind.TOGETHER) {
+            return "";
+        }
         return change.kind() == QuoteChange.Kind.SURVEY
                 ? (value.equals(change.is()) ? session.text("kept.changed") : "")
                 : value.isEmpty() ? "–" : value;
@@ -157,7 +164,11 @@ final class KeptQuotePrinter {
                 one.put("subject", change.subject());
                 one.put("was", change.was());
                 one.put("is", change.is());
-                change.by().ifPresent(by -> one.put("net", Answers.figure(by)));
+                change.by().ifPresent(by -> {
+                    one.put("net", Answers.figure(by.net()));
+                    one.put("price", Answers.figure(by.gross()));
+                    one.put("cost", Answers.figure(by.cost()));
+                });
             }
             answer.put("today", quote.price().gross().getAmount());
         } else {

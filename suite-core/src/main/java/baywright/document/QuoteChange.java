@@ -21,9 +21,9 @@ import java.util.TreeSet;
  * @param subject its id or field
  * @param was     value in the kept quote; empty: it was not there
  * @param is      value now; empty: it is not there any more
- * @param by      change of the net price that comes of it alone, where it can be told, unrounded
+ * @param by      what it alone makes of today's figures; empty where that cannot be told
  */
-public record QuoteChange(Kind kind, String subject, String was, String is, Optional<BigDecimal> by) {
+public record QuoteChange(Kind kind, String subject, String was, String is, Optional<QuoteEffect> by) {
 
     /** What sort of thing has changed, in the order in which they are told. */
     public enum Kind {
@@ -36,50 +36,53 @@ public record QuoteChange(Kind kind, String subject, String was, String is, Opti
         STAGE_MINUTES,
         TERM,
         STEP,
-        SURVEY
+        SURVEY,
+        /** What the changes make together and none of them alone, and what no other kind tells. */
+        TOGETHER
     }
 
     /** Everything that is otherwise; empty when the same quote would come out. */
     public static List<QuoteChange> since(KeptQuote kept, WorkedJob now, Quote quote) {
         Pins was = kept.pins();
         Pins is = KeptQuote.pins(now, quote);
+        QuoteEffects effects = new QuoteEffects(kept, now, quote);
         List<QuoteChange> changes = new ArrayList<>();
-        items(was, is, changes);
-        stages(was, is, changes);
-        terms(was, is, changes);
-        steps(kept.plan(), KeptQuote.plan(now), changes);
+        items(was, is, effects, changes);
+        stages(was, is, effects, changes);
+        terms(was, is, effects, changes);
+        steps(kept.plan(), KeptQuote.plan(now), effects, changes);
         if (!was.survey().equals(is.survey())) {
             changes.add(new QuoteChange(Kind.SURVEY, "", was.survey(), is.survey(), Optional.empty()));
+        }
+        QuoteEffect left = effects.all();
+        for (QuoteChange change : changes) {
+            left = left.minus(change.by().orElse(QuoteEffect.NONE));
+        }
+        if (!left.isNothing()) {
+            changes.add(new QuoteChange(Kind.TOGETHER, "", "", "", Optional.of(left)));
         }
         return changes;
     }
 
-    private static void items(Pins was, Pins is, List<QuoteChange> changes) {
-        BigDecimal markup = BigDecimal.ONE.add(was.terms()
-                .getOrDefault("rates.materialMarkupPercent", BigDecimal.ZERO)
-                .movePointLeft(2));
+    private static void items(Pins was, Pins is, QuoteEffects effects, List<QuoteChange> changes) {
         was.items().forEach((id, before) -> {
             ItemPin now = is.items().get(id);
             if (now != null && !now.pack().equals(before.pack())) {
-                changes.add(new QuoteChange(Kind.ITEM_PACK, id, before.pack(), now.pack(), Optional.empty()));
+                changes.add(new QuoteChange(
+                        Kind.ITEM_PACK, id, before.pack(), now.pack(), Optional.of(effects.item(id, false, true))));
             }
             if (now != null && now.price().compareTo(before.price()) != 0) {
-                boolean told = now.pack().equals(before.pack());
-                BigDecimal by = now.price()
-                        .subtract(before.price())
-                        .multiply(before.charged())
-                        .multiply(markup);
                 changes.add(new QuoteChange(
                         Kind.ITEM_PRICE,
                         id,
                         before.price().toPlainString(),
                         now.price().toPlainString(),
-                        Optional.of(by).filter(b -> told)));
+                        Optional.of(effects.item(id, true, false))));
             }
         });
     }
 
-    private static void stages(Pins was, Pins is, List<QuoteChange> changes) {
+    private static void stages(Pins was, Pins is, QuoteEffects effects, List<QuoteChange> changes) {
         was.stages().forEach((id, before) -> {
             StagePin now = is.stages().get(id);
             if (now == null) {
@@ -93,11 +96,13 @@ public record QuoteChange(Kind kind, String subject, String was, String is, Opti
                         id,
                         before.revision() + " · " + minutesWas,
                         now.revision() + " · " + minutesIs,
-                        Optional.empty()));
+                        Optional.of(effects.stage(id))));
             } else if (!before.fingerprint().equals(now.fingerprint())) {
-                changes.add(new QuoteChange(Kind.STAGE_WORDS, id, minutesWas, minutesIs, Optional.empty()));
+                changes.add(
+                        new QuoteChange(Kind.STAGE_WORDS, id, minutesWas, minutesIs, Optional.of(effects.stage(id))));
             } else if (!minutesWas.equals(minutesIs)) {
-                changes.add(new QuoteChange(Kind.STAGE_MINUTES, id, minutesWas, minutesIs, Optional.empty()));
+                changes.add(
+                        new QuoteChange(Kind.STAGE_MINUTES, id, minutesWas, minutesIs, Optional.of(effects.stage(id))));
             }
         });
     }
@@ -106,14 +111,19 @@ public record QuoteChange(Kind kind, String subject, String was, String is, Opti
         return pin.minutes().setScale(1, java.math.RoundingMode.HALF_UP).toPlainString() + " min";
     }
 
-    private static void terms(Pins was, Pins is, List<QuoteChange> changes) {
+    private static void terms(Pins was, Pins is, QuoteEffects effects, List<QuoteChange> changes) {
         TreeSet<String> fields = new TreeSet<>(was.terms().keySet());
         fields.addAll(is.terms().keySet());
         for (String field : fields) {
             BigDecimal before = was.terms().get(field);
             BigDecimal now = is.terms().get(field);
             if (before == null || now == null || before.compareTo(now) != 0) {
-                changes.add(new QuoteChange(Kind.TERM, field, plain(before), plain(now), Optional.empty()));
+                changes.add(new QuoteChange(
+                        Kind.TERM,
+                        field,
+                        plain(before),
+                        plain(now),
+                        now == null ? Optional.empty() : effects.term(field, before)));
             }
         }
     }
@@ -122,18 +132,19 @@ public record QuoteChange(Kind kind, String subject, String was, String is, Opti
         return number == null ? "" : number.toPlainString();
     }
 
-    private static void steps(List<PlannedStep> was, List<PlannedStep> is, List<QuoteChange> changes) {
+    private static void steps(
+            List<PlannedStep> was, List<PlannedStep> is, QuoteEffects effects, List<QuoteChange> changes) {
         Map<String, PlannedStep> before = byId(was);
         Map<String, PlannedStep> now = byId(is);
         before.forEach((id, step) -> {
             if (!step.equals(now.get(id))) {
                 String stage = now.containsKey(id) ? now.get(id).stage() : "";
-                changes.add(new QuoteChange(Kind.STEP, id, step.stage(), stage, Optional.empty()));
+                changes.add(new QuoteChange(Kind.STEP, id, step.stage(), stage, Optional.of(effects.step(id))));
             }
         });
         now.forEach((id, step) -> {
             if (!before.containsKey(id)) {
-                changes.add(new QuoteChange(Kind.STEP, id, "", step.stage(), Optional.empty()));
+                changes.add(new QuoteChange(Kind.STEP, id, "", step.stage(), Optional.of(effects.step(id))));
             }
         });
     }

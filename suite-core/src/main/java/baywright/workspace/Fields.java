@@ -302,6 +302,11 @@ final class Fields {
         return map(name, (value, at) -> number(value, at, span));
     }
 
+    /** A map from id to whole number. */
+    Map<String, Integer> wholes(String name, Span span) {
+        return map(name, (value, at) -> whole(value, at, span));
+    }
+
     /** A text such as {@code 5000 ml}. */
     Quantity quantity(String name, String wanted, List<Unit> units) {
         return required(name, wanted, Quantity.of(1, units.get(0)), v -> {

@@ -76,8 +76,7 @@ final class ShopJson {
         Map<String, OpeningTimes> hands = new LinkedHashMap<>();
         List<Shop.Person> people = people(in, hands);
         OpeningTimes hours = in.objectIfGiven("hours").map(HoursJson::read).orElse(OpeningTimes.USUAL);
-        Map<String, Integer> machines = new LinkedHashMap<>();
-        in.numbers("machines", Span.from(1, 1000)).forEach((of, count) -> machines.put(of, count.intValue()));
+        Map<String, Integer> machines = in.wholes("machines", Span.from(1, 1000));
         SafetySettings safety = in.objectIfGiven("safety").map(SafetyJson::read).orElse(SafetySettings.USUAL);
         HouseRules rules = in.objectIfGiven("rules").map(ShopJson::rules).orElse(HouseRules.USUAL);
         Shop.Letterhead letterhead =

@@ -13,6 +13,7 @@ import baywright.workspace.WorkspaceWriter;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -21,10 +22,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.joda.money.Money;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class KeptQuotesTest {
 
@@ -171,10 +175,72 @@ class KeptQuotesTest {
                         org.assertj.core.groups.Tuple.tuple(QuoteChange.Kind.ITEM_PRICE, "iron-remover"),
                         org.assertj.core.groups.Tuple.tuple(QuoteChange.Kind.STAGE_REVISION, "claying"),
                         org.assertj.core.groups.Tuple.tuple(QuoteChange.Kind.TERM, "rates.charge.detailing"));
-        assertThat(changes.get(0).by().orElseThrow()).isEqualByComparingTo("1.36875");
+        assertThat(changes.get(0).by().orElseThrow().net()).isEqualByComparingTo("1.36875");
         assertThat(changes.get(2).was()).isEqualTo("45");
         assertThat(changes.get(2).is()).isEqualTo("48");
         assertThat(read("v1")).isEqualTo(kept);
+    }
+
+    /** One thing alone makes the whole difference: nothing is left over to be told of all of it together. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "shop.json | \"detailing\": 45 | \"detailing\": 48 | TERM",
+                "shop.json | \"utilisationPercent\": 75 | \"utilisationPercent\": 60 | TERM",
+                "shop.json | \"overhead\": 9 | \"overhead\": 12.5 | TERM",
+                "shop.json | \"materialMarkupPercent\": 25 | \"materialMarkupPercent\": 30 | TERM",
+                "shop.json | \"percent\": 20 | \"percent\": 19 | TERM",
+                "stages/decontamination/claying.groovy | attended CLAY | attended 9.min, 10.min, 11.min | STAGE_WORDS",
+                "jobs/green-estate/job.json | \"discountLabourPercent\": 0 | \"discountLabourPercent\": 7 | TERM"
+            })
+    void aSingleChangeMakesTheWholeDifference(String file, String from, String to, QuoteChange.Kind kind)
+            throws Exception {
+        KeptQuote kept = keep(ESTATE);
+        String before = Files.readString(root.resolve(file));
+        try {
+            String changed = from.endsWith("CLAY")
+                    ? before.replaceFirst("attended [^\\n]*?(?=, per| *\\n)", to)
+                    : before.replace(from, to);
+            assertThat(changed).isNotEqualTo(before);
+            Files.writeString(root.resolve(file), changed);
+            WorkedJob now = Paperwork.job(site(), ESTATE);
+            Quote quote = (Quote) now.offer();
+
+            List<QuoteChange> changes = QuoteChange.since(kept, now, quote);
+
+            assertThat(changes).extracting(QuoteChange::kind).containsExactly(kind);
+            QuoteEffect by = changes.get(0).by().orElseThrow();
+            Money was = kept.document().sums().all().gross();
+            assertThat(by.gross())
+                    .isEqualByComparingTo(quote.price().gross().minus(was).getAmount());
+            assertThat(by.isNothing()).isFalse();
+        } finally {
+            Files.writeString(root.resolve(file), before);
+        }
+    }
+
+    @Test
+    void severalChangesAddUpToTheWholeDifference() throws Exception {
+        KeptQuote kept = keep(ESTATE);
+        edit(root.resolve("shop.json"), "\"detailing\": 45", "\"detailing\": 48");
+        edit(root.resolve("shop.json"), "\"percent\": 20", "\"percent\": 19");
+        edit(root.resolve("stages/outgoing/handover.groovy"), "revision 1", "revision 2");
+        WorkedJob now = Paperwork.job(site(), ESTATE);
+        Quote quote = (Quote) now.offer();
+
+        List<QuoteChange> changes = QuoteChange.since(kept, now, quote);
+
+        BigDecimal gross = changes.stream()
+                .flatMap(change -> change.by().stream())
+                .map(QuoteEffect::gross)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertThat(gross)
+                .isEqualByComparingTo(quote.price()
+                        .gross()
+                        .minus(kept.document().sums().all().gross())
+                        .getAmount());
+        assertThat(changes).extracting(QuoteChange::kind).endsWith(QuoteChange.Kind.TOGETHER);
     }
 
     @Test
