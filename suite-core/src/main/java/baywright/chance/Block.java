@@ -1,7 +1,6 @@
 package baywright.chance;
 
 import java.util.Arrays;
-import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * Some runs side by side: a row for each figure, a column for each run, so that the loops run over plain rows. Belongs to
@@ -9,47 +8,36 @@ import org.apache.commons.rng.UniformRandomProvider;
  */
 final class Block {
 
-    /** Runs of a block. */
-    static final int RUNS = 512;
-
     private final Draws draws;
     private final CompiledNetwork network;
     private final Tally tally;
-    private final double[][] shared;
-    private final double[][] own;
-    private final double[][] again;
+    private final Times drawn;
     private final double[][] times;
     private final double[][] starts;
     private final double[][] late;
     private final double[][] charges;
-    private final double[] scores = new double[RUNS];
-    private final double[] finish = new double[RUNS];
-    private final double[] cost = new double[RUNS];
+    private final double[] scores = new double[Blocks.RUNS];
+    private final double[] finish = new double[Blocks.RUNS];
+    private final double[] cost = new double[Blocks.RUNS];
 
     Block(Draws draws, Tally tally) {
         this.draws = draws;
         this.tally = tally;
         network = draws.network;
-        shared = new double[draws.sharedDrivers()][RUNS];
-        own = new double[network.size][RUNS];
-        again = new double[network.size][RUNS];
-        times = new double[network.size][RUNS];
-        starts = new double[network.size][RUNS];
-        late = new double[network.size][RUNS];
-        charges = new double[draws.charges.size()][RUNS];
+        drawn = new Times(draws);
+        times = drawn.times;
+        starts = new double[network.size][Blocks.RUNS];
+        late = new double[network.size][Blocks.RUNS];
+        charges = new double[draws.charges.size()][Blocks.RUNS];
     }
 
-    /** Does the runs of a block and says how many they were. */
-    int simulate(int block) {
-        int first = block * RUNS;
-        int runs = Math.min(RUNS, tally.finish.length - first);
-        for (int d = 0; d < shared.length; d++) {
-            draws.driverScores(d, block, shared[d], runs);
-        }
+    /** Does the runs of a block. */
+    void simulate(int block) {
+        int first = block * Blocks.RUNS;
+        int runs = Blocks.runsOf(block, tally.finish.length);
+        drawn.draw(block, runs);
         Arrays.fill(cost, draws.fixed);
         for (int i = 0; i < network.size; i++) {
-            draw(draws.activities.get(i), block, own[i], times[i], runs);
-            doAgain(i, block, runs);
             add(times[i], draws.costPerMinute[i], runs);
         }
         forward(runs);
@@ -64,55 +52,11 @@ final class Block {
         }
         // the cost is complete only with the charges, so their scores are kept until then
         for (int c = 0; c < charges.length; c++) {
-            draw(draws.charges.get(c), block, charges[c], scores, runs);
+            drawn.draw(draws.charges.get(c), block, charges[c], scores, runs);
             add(scores, 1, runs);
         }
         System.arraycopy(cost, 0, tally.cost, first, runs);
         account(block, runs);
-        return runs;
-    }
-
-    /** Draws a figure, and keeps the scores of its own. */
-    private void draw(Draws.Figure figure, int block, double[] alone, double[] values, int runs) {
-        if (figure.constant()) {
-            Arrays.fill(values, figure.least);
-            return;
-        }
-        if (figure.own > 0) {
-            draws.scores(figure.stream, block, alone, runs);
-        }
-        for (int r = 0; r < runs; r++) {
-            values[r] = figure.own * alone[r];
-        }
-        for (int k = 0; k < figure.drivers.length; k++) {
-            double[] driver = shared[figure.drivers[k]];
-            double loading = figure.loadings[k];
-            for (int r = 0; r < runs; r++) {
-                values[r] += loading * driver[r];
-            }
-        }
-        QuantileCurve curve = figure.curve;
-        for (int r = 0; r < runs; r++) {
-            values[r] = figure.least + figure.range * curve.at(values[r]);
-        }
-    }
-
-    /** Lengthens the time where work is done again, and keeps a standard score of that. */
-    private void doAgain(int i, int block, int runs) {
-        double chance = draws.reworkChance[i];
-        if (chance == 0 || draws.reworkShare[i] == 0) {
-            return;
-        }
-        double yes = chance == 1 ? 0 : Math.sqrt((1 - chance) / chance);
-        double no = chance == 1 ? 0 : -Math.sqrt(chance / (1 - chance));
-        UniformRandomProvider source = draws.source(draws.reworkStreams[i], block);
-        for (int r = 0; r < runs; r++) {
-            boolean twice = source.nextDouble() < chance;
-            again[i][r] = twice ? yes : no;
-            if (twice) {
-                times[i][r] *= 1 + draws.reworkShare[i];
-            }
-        }
     }
 
     private void add(double[] amounts, double rate, int runs) {
@@ -189,16 +133,16 @@ final class Block {
             finish[r] -= draws.aboutFinish;
             cost[r] -= draws.aboutCost;
         }
-        for (int d = 0; d < shared.length; d++) {
-            account(block, d, shared[d], runs);
+        for (int d = 0; d < drawn.shared.length; d++) {
+            account(block, d, drawn.shared[d], runs);
         }
         for (int i = 0; i < network.size; i++) {
             Draws.Figure figure = draws.activities.get(i);
             if (!figure.constant() && figure.own > 0) {
-                account(block, draws.ownSource(i), own[i], runs);
+                account(block, draws.ownSource(i), drawn.own[i], runs);
             }
-            if (draws.reworkChance[i] > 0 && draws.reworkShare[i] > 0) {
-                account(block, draws.reworkSource(i), again[i], runs);
+            if (draws.reworks(i)) {
+                account(block, draws.reworkSource(i), drawn.again[i], runs);
             }
         }
         for (int c = 0; c < charges.length; c++) {

@@ -122,6 +122,15 @@ final class Draws {
         return new Figure(name, stream, pert, shared, drivers, curve);
     }
 
+    List<String> driverNames() {
+        return drivers;
+    }
+
+    /** Whether an activity may be done again, and that takes time. */
+    boolean reworks(int activity) {
+        return reworkChance[activity] > 0 && reworkShare[activity] > 0;
+    }
+
     int sharedDrivers() {
         return drivers.size();
     }

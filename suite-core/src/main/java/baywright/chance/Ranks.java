@@ -4,12 +4,12 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /** Rank correlation. */
-final class Ranks {
+public final class Ranks {
 
     private Ranks() {}
 
     /** Ranks from 1; equal values share the mean of theirs. */
-    static double[] of(double... values) {
+    public static double[] of(double... values) {
         int n = values.length;
         long[] byValue = new long[n];
         double[] sorted = values.clone();
@@ -49,7 +49,7 @@ final class Ranks {
      * @param ranksOfA as {@link #of} gives them
      * @param ranksOfB as many
      */
-    static double correlation(double[] ranksOfA, double[] ranksOfB) {
+    public static double correlation(double[] ranksOfA, double[] ranksOfB) {
         double middle = (ranksOfA.length + 1) / 2.0;
         double products = IntStream.range(0, ranksOfA.length)
                 .mapToDouble(i -> (ranksOfA[i] - middle) * (ranksOfB[i] - middle))

@@ -6,6 +6,8 @@ import java.util.Arrays;
 /** Many values of one figure, such as the finish of each simulated run. Never changes. */
 public final class Sample {
 
+    private static final double WHOLE = 1e-6;
+
     private final double[] sorted;
     private final double mean;
     private final double deviation;
@@ -79,6 +81,19 @@ public final class Sample {
         int below = (int) rank;
         double low = sorted[below];
         return below + 1 < sorted.length ? low + (rank - below) * (sorted[below + 1] - low) : low;
+    }
+
+    /**
+     * The least of the values that a share of them does not exceed: definition 1 of Hyndman and Fan. For values between
+     * which nothing lies, such as moments of opening hours.
+     *
+     * @param share from 0 to 1
+     */
+    public double reached(double share) {
+        requireShare(share);
+        // a product such as 0.95 × 20 may be a hair above the whole number that it is
+        int rank = (int) Math.ceil(sorted.length * share - WHOLE);
+        return sorted[Math.max(1, rank) - 1];
     }
 
     /**

@@ -4,11 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Simulates a network many times. Every activity, charge and shared driver has a stream of random numbers of its own, which
@@ -26,7 +21,7 @@ public record Simulation(Network network, List<Charge> charges, double fixed) {
     private static final int MOST_RUNS = 10_000_000;
 
     /** Runs whose times are kept for the rank correlation: a standard error of about 0.016. */
-    private static final int RANKED = 8 * Block.RUNS;
+    private static final int RANKED = 8 * Blocks.RUNS;
 
     /**
      * How to simulate.
@@ -80,52 +75,8 @@ public record Simulation(Network network, List<Charge> charges, double fixed) {
     public Outcome run(Options options, Watch watch) {
         Draws draws = new Draws(this, options.seed());
         Tally tally = new Tally(draws, options.runs(), Math.min(options.runs(), RANKED));
-        AtomicInteger next = new AtomicInteger();
-        AtomicInteger done = new AtomicInteger();
-        Runnable work = () -> {
-            Block block = new Block(draws, tally);
-            for (int b = next.getAndIncrement(); b < tally.blocks(); b = next.getAndIncrement()) {
-                if (watch.cancelled() || Thread.currentThread().isInterrupted()) {
-                    throw new CancellationException("the simulation was cancelled");
-                }
-                int runs = block.simulate(b);
-                watch.done(done.addAndGet(runs), options.runs());
-            }
-        };
-        int threads = Math.min(options.threads(), tally.blocks());
-        if (threads == 1) {
-            work.run();
-        } else {
-            runOn(threads, work);
-        }
+        Blocks.run(options, watch, () -> new Block(draws, tally)::simulate);
         return outcome(options, tally, draws);
-    }
-
-    private static void runOn(int threads, Runnable work) {
-        ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
-            Thread thread = new Thread(task, "simulation");
-            thread.setDaemon(true);
-            return thread;
-        });
-        try {
-            List<Future<?>> all = new ArrayList<>();
-            for (int i = 0; i < threads; i++) {
-                all.add(pool.submit(work));
-            }
-            for (Future<?> one : all) {
-                one.get();
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new CancellationException("the simulation was cancelled");
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof CancellationException cancelled) {
-                throw cancelled;
-            }
-            throw new IllegalStateException("the simulation broke down", e.getCause());
-        } finally {
-            pool.shutdownNow();
-        }
     }
 
     private Outcome outcome(Options options, Tally tally, Draws draws) {

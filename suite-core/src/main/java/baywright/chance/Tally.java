@@ -20,7 +20,7 @@ final class Tally {
     final int[][] missed;
 
     Tally(Draws draws, int runs, int ranked) {
-        int blocks = (runs + Block.RUNS - 1) / Block.RUNS;
+        int blocks = Blocks.count(runs);
         finish = new double[runs];
         cost = new double[runs];
         rankedTimes = new double[draws.activities.size()][ranked];
