@@ -36,7 +36,7 @@ class ArrowsTest {
         room("chance", "quantity");
         room("money", "quantity", "chance", "script", "vehicle", "library", "plan");
         room("safety", "quantity", "script", "vehicle", "library", "plan");
-        room("schedule", "quantity", "script", "vehicle", "library", "plan");
+        room("schedule", "quantity", "chance", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "schedule");
         room(
                 "site",

@@ -6,7 +6,16 @@ import baywright.chance.Loadings;
 import baywright.chance.Network;
 import baywright.chance.Rework;
 import baywright.chance.Simulation;
+import baywright.chance.Watch;
 import baywright.quantity.ThreePoint;
+import baywright.schedule.BookedJob;
+import baywright.schedule.ShopCalendar;
+import baywright.schedule.ShopScheduler;
+import baywright.schedule.TimedShop;
+import baywright.schedule.UncertainSteps;
+import baywright.workspace.Workspace;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,7 +32,44 @@ final class ChanceSection {
 
     private ChanceSection() {}
 
-    static List<Figure> measure(int rounds) {
+    static List<Figure> measure(Path workspace, int rounds) throws IOException {
+        return List.of(network(rounds), timetable(workspace, rounds));
+    }
+
+    /** A timetable of sixty steps with the shop's hours, people and bays; beside it what making it takes. */
+    private static Figure timetable(Path workspace, int rounds) throws IOException {
+        SamplePlan plan = SamplePlan.of(workspace, ACTIVITIES);
+        ShopCalendar own = Workspace.open(workspace).shop().orElseThrow().calendar();
+        BookedJob job = new BookedJob("sample", plan.setting(), plan.plan(), 1, Optional.empty());
+        double[] ours = new double[rounds];
+        double[] baseline = new double[rounds];
+        double unused = 0;
+        for (int round = -2; round < rounds; round++) {
+            long begun = System.nanoTime();
+            TimedShop timed = ShopScheduler.timed(List.of(job), own, ShopScheduler.Effort.AT_ONCE)
+                    .orElseThrow();
+            long between = System.nanoTime();
+            unused += timed.chance(UncertainSteps.APART, Simulation.Options.of(1, RUNS), Watch.NOBODY)
+                    .jobs()
+                    .get(0)
+                    .finish()
+                    .mean();
+            if (round >= 0) {
+                ours[round] = (System.nanoTime() - between) / NANOS;
+                baseline[round] = (between - begun) / NANOS;
+            }
+        }
+        double median = median(ours);
+        return new Figure(
+                RUNS + " runs of a timetable of " + ACTIVITIES + " steps" + (Double.isNaN(unused) ? ", broken" : ""),
+                Figure.seconds(median),
+                "making the timetable: " + Figure.seconds(median(baseline)),
+                Optional.of(median / median(baseline)),
+                "≤ " + Figure.seconds(BUDGET),
+                median <= BUDGET);
+    }
+
+    private static Figure network(int rounds) {
         Simulation simulation = Simulation.of(network());
         double[] ours = new double[rounds];
         double[] baseline = new double[rounds];
@@ -39,13 +85,13 @@ final class ChanceSection {
             }
         }
         double median = median(ours);
-        return List.of(new Figure(
+        return new Figure(
                 RUNS + " runs of " + ACTIVITIES + " activities" + (Double.isNaN(unused) ? ", broken" : ""),
                 Figure.seconds(median),
                 "as many normal scores: " + Figure.seconds(median(baseline)),
                 Optional.of(median / median(baseline)),
                 "≤ " + Figure.seconds(BUDGET),
-                median <= BUDGET));
+                median <= BUDGET);
     }
 
     private static double scores() {

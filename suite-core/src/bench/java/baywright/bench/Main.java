@@ -51,7 +51,7 @@ public final class Main {
                 "plan",
                 () -> PlanSection.measure(sample.workspace(), rounds, number("steps", 0, args)),
                 "chance",
-                () -> ChanceSection.measure(rounds),
+                () -> ChanceSection.measure(sample.workspace(), rounds),
                 "timetable",
                 () -> TimetableSection.measure(
                         number("seconds", TIMETABLE_SECONDS, args), number("files", Integer.MAX_VALUE, args)));

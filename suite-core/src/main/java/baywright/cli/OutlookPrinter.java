@@ -7,6 +7,7 @@ import baywright.library.Stage;
 import baywright.money.Outlook;
 import baywright.money.Quote;
 import baywright.plan.Step;
+import baywright.schedule.ShopChance.JobChance;
 import baywright.site.Numbers;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
@@ -22,6 +23,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.joda.money.Money;
 
@@ -41,7 +44,19 @@ final class OutlookPrinter {
     private final WorkedJob worked;
     private final Quote quote;
     private final Outlook outlook;
+    private final Optional<JobChance> chance;
+    private final Optional<Finish> finish;
     private final Numbers numbers;
+
+    /** The finish by the timetable, or else by the plan's simple clock. */
+    private record Finish(
+            Sample minutes,
+            DoubleFunction<LocalDateTime> readyBy,
+            Function<Double, LocalDateTime> moment,
+            OptionalDouble inTime,
+            Optional<Sample.Band> band,
+            OptionalDouble textbook,
+            List<Outcome.Driver> drivers) {}
 
     /** A cause of spread with its share of the variance of each figure. */
     private record Cause(Outcome.Kind kind, String name, double ofHours, double ofCost, OptionalDouble ofFinish) {
@@ -50,13 +65,58 @@ final class OutlookPrinter {
         }
     }
 
-    OutlookPrinter(Session session, Site site, WorkedJob worked, Quote quote, Outlook outlook) {
+    /**
+     * What is printed.
+     *
+     * @param chance of the finish by the timetable; empty: the simple clock is shown
+     */
+    OutlookPrinter(
+            Session session, Site site, WorkedJob worked, Quote quote, Outlook outlook, Optional<JobChance> chance) {
         this.session = session;
         this.site = site;
         this.worked = worked;
         this.quote = quote;
         this.outlook = outlook;
+        this.chance = chance;
+        finish = chance.map(OutlookPrinter::byTimetable)
+                .or(() -> outlook.clock().map(clock -> byClock(clock, worked, outlook)));
         numbers = new Numbers(site.shop().locale());
+    }
+
+    private static Finish byTimetable(JobChance chance) {
+        return new Finish(
+                chance.finish(),
+                chance::readyBy,
+                chance::moment,
+                chance.inTime(),
+                chance.inTimeBand(CONFIDENCE),
+                chance.textbook(),
+                chance.causes().stream()
+                        .map(cause -> new Outcome.Driver(
+                                cause.step().isEmpty() ? Outcome.Kind.SHARED : Outcome.Kind.ACTIVITY,
+                                cause.step().isEmpty() ? cause.fact() : cause.step(),
+                                cause.share(),
+                                0))
+                        .toList());
+    }
+
+    /** Several vehicles are not looked at: the simple clock is that of one. */
+    private static Finish byClock(Outcome clock, WorkedJob worked, Outlook outlook) {
+        LocalDateTime start = worked.setting().start();
+        Function<Double, LocalDateTime> moment = minutes -> start.plusMinutes(Math.round(minutes));
+        Optional<Double> wanted = worked.job()
+                .wanted()
+                .filter(w -> worked.job().vehicles() == 1)
+                .map(w -> Duration.between(start, w).toSeconds() / 60.0);
+        return new Finish(
+                clock.finish(),
+                share -> moment.apply(clock.finish().quantile(share)),
+                moment,
+                wanted.map(w -> OptionalDouble.of(clock.finish().within(w))).orElse(OptionalDouble.empty()),
+                wanted.map(w -> clock.finish().withinBand(w, CONFIDENCE)),
+                wanted.flatMap(w -> outlook.textbook().map(pert -> OptionalDouble.of(pert.within(w))))
+                        .orElse(OptionalDouble.empty()),
+                clock.drivers());
     }
 
     // ---- on the terminal
@@ -75,53 +135,66 @@ final class OutlookPrinter {
         console.out().println();
         session.say(
                 "chance.loss", percent(loss(), 1), numbers.money(quote.price().net()));
-        printWanted();
+        printFinish();
         console.out().println();
         drivers().print(console, INDENT);
         console.out().println();
+        chance.ifPresent(c -> {
+            new ChancePrinter(session, numbers)
+                    .steps(c, worked.job().id(), worked.job().vehicles())
+                    .print(console, INDENT);
+            console.out().println();
+        });
         session.say("chance.note");
     }
 
     private Table figures() {
-        Optional<Sample> finish = outlook.clock().map(Outcome::finish);
-        boolean one = worked.job().vehicles() == 1;
+        boolean whole = chance.isPresent() || worked.job().vehicles() == 1;
         Table table = new Table(
                 "",
                 ">" + session.text("chance.hours"),
                 ">" + session.text("chance.cost"),
-                finish.isEmpty() ? "" : ">" + session.text(one ? "chance.finish" : "chance.finish-of-one"));
-        row(table, "chance.mean", Sample::mean, finish);
+                finish.isEmpty() ? "" : ">" + session.text(whole ? "chance.finish" : "chance.finish-of-one"));
+        row(table, "chance.mean", Sample::mean, "");
         for (double share : SHARES) {
-            row(table, "chance.p" + Math.round(share * 100), sample -> sample.quantile(share), finish);
+            row(
+                    table,
+                    "chance.p" + Math.round(share * 100),
+                    sample -> sample.quantile(share),
+                    finish.map(f -> moment(f.readyBy().apply(share))).orElse(""));
         }
         return table;
     }
 
-    private void row(Table table, String title, ToDoubleFunction<Sample> value, Optional<Sample> finish) {
+    private void row(Table table, String title, ToDoubleFunction<Sample> value, String moment) {
         table.add(
                 session.text(title),
                 numbers.duration(decimal(value.applyAsDouble(outlook.minutes()))),
                 numbers.money(money(value.applyAsDouble(outlook.cost()))),
-                finish.map(sample -> moment(value.applyAsDouble(sample))).orElse(""));
+                moment);
     }
 
-    private void printWanted() {
-        minutesToWanted()
-                .ifPresent(minutes -> outlook.clock().ifPresent(clock -> {
-                    Sample.Band band = clock.finish().withinBand(minutes, CONFIDENCE);
-                    session.say(
-                            "chance.wanted",
-                            moment(worked.job().wanted().orElseThrow()),
-                            percent(clock.finish().within(minutes), 1),
-                            percent(band.low(), 1),
-                            percent(band.high(), 1));
-                    outlook.textbook()
-                            .ifPresent(pert -> session.say("chance.textbook", percent(pert.within(minutes), 1)));
-                }));
+    private void printFinish() {
+        if (finish.isEmpty()) {
+            return;
+        }
+        Finish by = finish.get();
+        if (by.inTime().isPresent()) {
+            Sample.Band band = by.band().orElseThrow();
+            session.say(
+                    "chance.wanted",
+                    moment(worked.job().wanted().orElseThrow()),
+                    percent(by.inTime().getAsDouble(), 1),
+                    percent(band.low(), 1),
+                    percent(band.high(), 1));
+            by.textbook().ifPresent(textbook -> session.say("chance.textbook", percent(textbook, 1)));
+        }
+        session.say(chance.isPresent() ? "chance.by-timetable" : "chance.by-clock");
+        chance.ifPresent(c -> new ChancePrinter(session, numbers).missed(c));
     }
 
     private Table drivers() {
-        boolean clock = outlook.clock().isPresent();
+        boolean clock = finish.isPresent();
         Table table = new Table(
                 "~" + session.text("chance.drives"),
                 ">" + session.text("chance.of-hours"),
@@ -161,17 +234,17 @@ final class OutlookPrinter {
     }
 
     private List<Cause> causes() {
-        Map<String, Outcome.Driver> finish = new LinkedHashMap<>();
-        outlook.clock().ifPresent(clock -> clock.drivers().forEach(d -> finish.put(d.kind() + d.name(), d)));
+        Map<String, Double> ofFinish = new LinkedHashMap<>();
+        finish.ifPresent(f -> f.drivers().forEach(d -> ofFinish.merge(d.kind() + d.name(), d.ofFinish(), Double::sum)));
         return outlook.work().drivers().stream()
                 .map(driver -> {
-                    Outcome.Driver same = finish.get(driver.kind() + driver.name());
+                    Double same = ofFinish.get(driver.kind() + driver.name());
                     return new Cause(
                             driver.kind(),
                             driver.name(),
                             driver.ofFinish(),
                             driver.ofCost(),
-                            same == null ? OptionalDouble.empty() : OptionalDouble.of(same.ofFinish()));
+                            same == null ? OptionalDouble.empty() : OptionalDouble.of(same));
                 })
                 .sorted((a, b) -> Double.compare(b.most(), a.most()))
                 .toList();
@@ -191,6 +264,11 @@ final class OutlookPrinter {
                         "chance.figure-note",
                         numbers.duration(decimal(outlook.minutes().quantile(SHARES[0]))),
                         numbers.duration(decimal(outlook.minutes().quantile(SHARES[2])))));
+        finish.filter(f -> f.inTime().isPresent())
+                .ifPresent(f -> table.add(
+                        session.text("chance.figure-in-time"),
+                        percent(f.inTime().getAsDouble(), 1),
+                        session.text("chance.figure-ready", moment(f.readyBy().apply(SHARES[1])))));
         table.add(
                 session.text("chance.figure-cost"),
                 numbers.money(money(outlook.cost().quantile(SHARES[1]))),
@@ -207,25 +285,7 @@ final class OutlookPrinter {
         answer.put("job", worked.job().id());
         answer.put("currency", quote.ledger().currency().getCode());
         answer.put("net", quote.price().net().getAmount());
-        outlook.clock().ifPresent(clock -> {
-            ObjectNode finish = answer.putObject("finish");
-            finish.put("from", worked.setting().start().toString());
-            quantiles(finish, clock.finish());
-            minutesToWanted().ifPresent(minutes -> {
-                ObjectNode wanted = answer.putObject("wanted");
-                wanted.put("by", worked.job().wanted().orElseThrow().toString());
-                wanted.put("chance", figure(clock.finish().within(minutes)));
-                wanted.set("band", band(clock.finish().withinBand(minutes, CONFIDENCE)));
-                outlook.textbook().ifPresent(pert -> wanted.put("textbook", figure(pert.within(minutes))));
-            });
-            ArrayNode steps = answer.putArray("steps");
-            clock.roles().forEach(role -> {
-                ObjectNode one = steps.addObject();
-                one.put("step", role.activity());
-                one.put("criticality", figure(role.criticality()));
-                one.put("rankCorrelation", figure(role.correlation()));
-            });
-        });
+        finish.ifPresent(f -> finishJson(answer, f));
         ArrayNode drivers = answer.putArray("drivers");
         causes().forEach(cause -> {
             ObjectNode one = drivers.addObject();
@@ -238,12 +298,45 @@ final class OutlookPrinter {
         return answer;
     }
 
-    /** Chance of a loss, hours and cost. */
+    private void finishJson(ObjectNode answer, Finish by) {
+        ObjectNode node = answer.putObject("finish");
+        node.put("by", chance.isPresent() ? "timetable" : "clock");
+        node.put("from", by.moment().apply(0.0).toString());
+        quantiles(node, by.minutes());
+        for (double share : SHARES) {
+            ((ObjectNode) node.get("p" + Math.round(share * 100)))
+                    .put("at", by.readyBy().apply(share).toString());
+        }
+        if (by.inTime().isPresent()) {
+            ObjectNode wanted = answer.putObject("wanted");
+            wanted.put("by", worked.job().wanted().orElseThrow().toString());
+            wanted.put("chance", figure(by.inTime().getAsDouble()));
+            wanted.set("band", band(by.band().orElseThrow()));
+            by.textbook().ifPresent(textbook -> wanted.put("textbook", figure(textbook)));
+        }
+        if (chance.isPresent()) {
+            answer.set("steps", ChancePrinter.stepsJson(chance.get()));
+            answer.set("missed", ChancePrinter.missedJson(chance.get()));
+        } else {
+            ArrayNode steps = answer.putArray("steps");
+            outlook.clock().orElseThrow().roles().forEach(role -> {
+                ObjectNode one = steps.addObject();
+                one.put("step", role.activity());
+                one.put("criticality", figure(role.criticality()));
+                one.put("rankCorrelation", figure(role.correlation()));
+            });
+        }
+    }
+
+    /** Chance of a loss, hours and cost, and of being ready in time. */
     ObjectNode figuresJson() {
         ObjectNode answer = Answers.object();
         answer.put("runs", outlook.work().runs());
         answer.put("seed", outlook.work().seed());
         answer.put("lossChance", figure(loss()));
+        finish.map(Finish::inTime)
+                .filter(OptionalDouble::isPresent)
+                .ifPresent(inTime -> answer.put("inTimeChance", figure(inTime.getAsDouble())));
         quantiles(answer.putObject("minutes"), outlook.minutes());
         quantiles(answer.putObject("cost"), outlook.cost());
         return answer;
@@ -271,19 +364,6 @@ final class OutlookPrinter {
 
     private double loss() {
         return outlook.lossAt(quote.price().net());
-    }
-
-    /** Empty for several vehicles: the simple clock is that of one. */
-    private Optional<Double> minutesToWanted() {
-        return worked.job()
-                .wanted()
-                .filter(wanted -> worked.job().vehicles() == 1)
-                .map(wanted ->
-                        Duration.between(worked.setting().start(), wanted).toSeconds() / 60.0);
-    }
-
-    private String moment(double minutes) {
-        return moment(worked.setting().start().plusMinutes(Math.round(minutes)));
     }
 
     private String moment(LocalDateTime at) {

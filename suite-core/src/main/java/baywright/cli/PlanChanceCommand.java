@@ -41,7 +41,8 @@ final class PlanChanceCommand implements Callable<Integer> {
         }
         Quote quote = (Quote) worked.offer();
         Outlook outlook = opened.site().outlook(worked, quote, options());
-        OutlookPrinter printer = new OutlookPrinter(session, opened.site(), worked, quote, outlook);
+        OutlookPrinter printer = new OutlookPrinter(
+                session, opened.site(), worked, quote, outlook, opened.site().chance(worked.job(), options()));
         if (session.json()) {
             ObjectNode answer = printer.json();
             answer.set("warnings", ProblemPrinter.json(opened.warnings()));

@@ -4,6 +4,7 @@ import baywright.document.KeptQuote;
 import baywright.money.Outlook;
 import baywright.money.Quote;
 import baywright.money.Refusal;
+import baywright.schedule.ShopChance;
 import baywright.site.Numbers;
 import baywright.site.WorkedJob;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -78,8 +79,10 @@ final class PlanQuoteCommand implements Callable<Integer> {
     }
 
     private OutlookPrinter outlook(OpenedJob opened, WorkedJob worked, Quote quote) {
+        Optional<ShopChance.JobChance> chance =
+                worked.job().wanted().flatMap(wanted -> opened.site().chance(worked.job(), Outlook.usual()));
         return new OutlookPrinter(
-                session, opened.site(), worked, quote, opened.site().outlook(worked, quote, Outlook.usual()));
+                session, opened.site(), worked, quote, opened.site().outlook(worked, quote, Outlook.usual()), chance);
     }
 
     /** What the trail is asked for; the empty text means everything. */

@@ -19,6 +19,9 @@ final class PlanTimetableCommand implements Callable<Integer> {
     @Option(names = "--seconds", paramLabel = "S", defaultValue = "3", descriptionKey = "timetable-seconds")
     private int seconds;
 
+    @Option(names = "--chance", descriptionKey = "timetable-chance")
+    private boolean chance;
+
     PlanTimetableCommand(Session session) {
         this.session = session;
     }
@@ -26,6 +29,6 @@ final class PlanTimetableCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = OpenedJob.at(session, job);
-        return new TimetableAnswer(session, opened.site(), List.of(opened.job()), seconds).give();
+        return new TimetableAnswer(session, opened.site(), List.of(opened.job()), seconds, chance).give();
     }
 }

@@ -23,6 +23,9 @@ final class ShopTimetableCommand implements Callable<Integer> {
     @Option(names = "--seconds", paramLabel = "S", defaultValue = "3", descriptionKey = "timetable-seconds")
     private int seconds;
 
+    @Option(names = "--chance", descriptionKey = "timetable-chance")
+    private boolean chance;
+
     ShopTimetableCommand(Session session) {
         this.session = session;
     }
@@ -44,6 +47,6 @@ final class ShopTimetableCommand implements Callable<Integer> {
         if (booked.isEmpty()) {
             throw session.badInput("timetable.no-job", session.shown(workspace));
         }
-        return new TimetableAnswer(session, site, booked, seconds).give();
+        return new TimetableAnswer(session, site, booked, seconds, chance).give();
     }
 }

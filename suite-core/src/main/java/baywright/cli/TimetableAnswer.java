@@ -1,11 +1,15 @@
 package baywright.cli;
 
+import baywright.chance.Watch;
+import baywright.money.Outlook;
 import baywright.plan.Prover;
 import baywright.schedule.BookedJob;
 import baywright.schedule.Help;
 import baywright.schedule.ShopCalendar;
+import baywright.schedule.ShopChance;
 import baywright.schedule.ShopScheduler;
 import baywright.schedule.ShopTimetable;
+import baywright.schedule.TimedShop;
 import baywright.site.Site;
 import baywright.workspace.Job;
 import java.util.ArrayList;
@@ -22,17 +26,20 @@ final class TimetableAnswer {
     private final Site site;
     private final List<Job> jobs;
     private final int seconds;
+    private final boolean chance;
 
     /**
      * What is to be answered.
      *
+     * @param chance whether the timetable is simulated too
      * @throws BadInput when seconds are below 0
      */
-    TimetableAnswer(Session session, Site site, List<Job> jobs, int seconds) {
+    TimetableAnswer(Session session, Site site, List<Job> jobs, int seconds, boolean chance) {
         this.session = session;
         this.site = site;
         this.jobs = jobs;
         this.seconds = seconds;
+        this.chance = chance;
         if (seconds < 0) {
             throw session.badInput("timetable.seconds", seconds);
         }
@@ -42,7 +49,7 @@ final class TimetableAnswer {
     int give() {
         List<BookedJob> booked = jobs.stream().map(site::toTime).toList();
         ShopCalendar calendar = site.shop().calendar();
-        Optional<ShopTimetable> found = ShopScheduler.timetable(booked, calendar, effort());
+        Optional<TimedShop> found = ShopScheduler.timed(booked, calendar, effort());
         TimetablePrinter printer = new TimetablePrinter(session, site, jobs, seconds > 0);
         if (found.isEmpty()) {
             for (int j = 0; j < jobs.size(); j++) {
@@ -53,17 +60,21 @@ final class TimetableAnswer {
             }
             return ExitStatus.STOPPED;
         }
-        ShopTimetable timetable = found.get();
+        ShopTimetable timetable = found.get().timetable();
         List<Help> helps = new ArrayList<>();
         Optional<Help> onADay = Optional.empty();
         if (!timetable.keepsPromises()) {
             helps.addAll(Help.tried(booked, calendar, ShopScheduler.Effort.AT_ONCE));
             onADay = Help.leastOnADay(booked, calendar, timetable, eachTry());
         }
+        Optional<ShopChance> chances = chance
+                ? Optional.of(Progress.during(
+                        session, "timetable.simulating", () -> site.chance(found.get(), Outlook.usual(), Watch.NOBODY)))
+                : Optional.empty();
         if (session.json()) {
-            Answers.print(session, TimetableJson.of(timetable, helps, onADay));
+            Answers.print(session, TimetableJson.of(timetable, helps, onADay, chances));
         } else {
-            printer.print(timetable, helps, onADay);
+            printer.print(timetable, helps, onADay, chances);
         }
         return timetable.keepsPromises() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }

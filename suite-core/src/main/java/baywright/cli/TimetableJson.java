@@ -1,6 +1,7 @@
 package baywright.cli;
 
 import baywright.schedule.Help;
+import baywright.schedule.ShopChance;
 import baywright.schedule.ShopTimetable;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -13,7 +14,8 @@ final class TimetableJson {
 
     private TimetableJson() {}
 
-    static ObjectNode of(ShopTimetable timetable, List<Help> helps, Optional<Help> onADay) {
+    static ObjectNode of(
+            ShopTimetable timetable, List<Help> helps, Optional<Help> onADay, Optional<ShopChance> chances) {
         ObjectNode answer = Answers.object();
         answer.put("timed", true);
         answer.put("inTime", timetable.keepsPromises());
@@ -25,6 +27,7 @@ final class TimetableJson {
         ArrayNode help = answer.putArray("wouldHelp");
         helps.forEach(each -> help.add(help(each)));
         onADay.ifPresent(least -> answer.set("leastOnADay", help(least)));
+        chances.ifPresent(c -> answer.set("chance", chance(c)));
         return answer;
     }
 
@@ -49,6 +52,15 @@ final class TimetableJson {
         one.put("lateMinutes", help.late());
         one.set("jobs", ends(help.ends()));
         return one;
+    }
+
+    private static ObjectNode chance(ShopChance chances) {
+        ObjectNode chance = Answers.object();
+        chance.put("runs", chances.runs());
+        chance.put("seed", chances.seed());
+        ArrayNode each = chance.putArray("jobs");
+        chances.jobs().forEach(job -> each.add(ChancePrinter.json(job)));
+        return chance;
     }
 
     private static ObjectNode entry(ShopTimetable.Entry entry) {

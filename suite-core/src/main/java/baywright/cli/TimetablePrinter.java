@@ -3,6 +3,7 @@ package baywright.cli;
 import baywright.library.Stage;
 import baywright.plan.Step;
 import baywright.schedule.Help;
+import baywright.schedule.ShopChance;
 import baywright.schedule.ShopTimetable;
 import baywright.schedule.ShopTimetable.Doing;
 import baywright.schedule.ShopTimetable.Entry;
@@ -69,7 +70,7 @@ final class TimetablePrinter {
         }
     }
 
-    void print(ShopTimetable timetable, List<Help> helps, Optional<Help> onADay) {
+    void print(ShopTimetable timetable, List<Help> helps, Optional<Help> onADay, Optional<ShopChance> chances) {
         Map<LocalDate, List<Entry>> days = timetable.entries().stream()
                 .filter(e -> e.doing() != Doing.STANDING || e.critical())
                 .collect(Collectors.groupingBy(e -> e.from().toLocalDate(), TreeMap::new, Collectors.toList()));
@@ -89,6 +90,7 @@ final class TimetablePrinter {
         session.console().out().println();
         session.say("timetable.legend");
         timetable.ends().forEach(this::end);
+        chances.ifPresent(this::chances);
         chain(timetable);
         proof(timetable);
         if (!timetable.keepsPromises()) {
@@ -187,6 +189,35 @@ final class TimetablePrinter {
                     session.console().paint(Ink.STOP, length(end.lateMinutes())),
                     moment(end.wanted().get()));
         }
+    }
+
+    private void chances(ShopChance chances) {
+        ChancePrinter printer = new ChancePrinter(session, numbers);
+        session.console().out().println();
+        session.say(
+                "timetable.chance",
+                numbers.number(BigDecimal.valueOf(chances.runs()), 0),
+                String.valueOf(chances.seed()));
+        Table table = new Table(
+                "~" + session.text("timetable.chance.job"),
+                ">" + session.text("timetable.chance.planned"),
+                ">" + session.text("timetable.chance.p50"),
+                ">" + session.text("timetable.chance.p80"),
+                ">" + session.text("timetable.chance.p95"),
+                ">" + session.text("timetable.chance.in-time"));
+        chances.jobs().forEach(job -> printer.row(table, jobs.get(job.job()).title(), job));
+        table.print(session.console(), INDENT);
+        chances.jobs().forEach(job -> {
+            session.console().out().println();
+            Job of = jobs.get(job.job());
+            if (chances.jobs().size() > 1) {
+                session.console().out().println(of.title());
+            }
+            printer.steps(job, job.job(), of.vehicles()).print(session.console(), INDENT);
+            printer.missed(job);
+        });
+        session.say("chance.roles-note");
+        session.console().out().println();
     }
 
     private void chain(ShopTimetable timetable) {

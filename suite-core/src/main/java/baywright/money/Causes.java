@@ -15,13 +15,18 @@ import java.util.TreeSet;
  * is a cause: what the survey says of it is an estimate, and where it is off, it is off for all of them. Factors that touch
  * every stage alike, such as the vehicle's size, are known and count for nothing here.
  */
-final class Causes {
+public final class Causes {
 
     private final List<JobFactor> factors;
     private final Uncertainty uncertainty;
     private final Rework rework;
 
-    Causes(Library library, Uncertainty uncertainty, BigDecimal reworkPercent) {
+    /**
+     * The causes in a library.
+     *
+     * @param reworkPercent the shop's reserve for work done again, percent of the hours, not negative
+     */
+    public Causes(Library library, Uncertainty uncertainty, BigDecimal reworkPercent) {
         factors = library.factors().stream()
                 .filter(factor ->
                         !factor.families().isEmpty() || !factor.stages().isEmpty())
@@ -38,7 +43,7 @@ final class Causes {
     }
 
     /** How often a step is done again in part, so that on average it takes the shop's reserve. */
-    Rework rework() {
+    public Rework rework() {
         return rework;
     }
 
@@ -54,7 +59,8 @@ final class Causes {
         return facts;
     }
 
-    Loadings loadings(StepWork step) {
+    /** Shares of a step's ups and downs with each fact that it reacts to. */
+    public Loadings loadings(StepWork step) {
         return Loadings.evenly(uncertainty.shared(), of(step));
     }
 }

@@ -8,7 +8,6 @@ import baywright.plan.PlanWork;
 import baywright.plan.Proof;
 import baywright.plan.Step;
 import baywright.plan.StepWork;
-import baywright.quantity.ThreePoint;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -47,7 +46,7 @@ final class UncertainClock {
         for (int i = 0; i < slots.size(); i++) {
             Proof.Slot slot = slots.get(i);
             StepWork step = byId.get(slot.step());
-            Activity activity = Activity.of(slot.step(), elapsed(step))
+            Activity activity = Activity.of(slot.step(), step.elapsed())
                     .with(causes.loadings(step))
                     .with(causes.rework());
             if (i == 0 || fixed.contains(slot.step())) {
@@ -81,12 +80,5 @@ final class UncertainClock {
     private static double gap(Proof.Slot before, Proof.Slot slot) {
         BigDecimal gap = slot.start().subtract(before.end());
         return gap.compareTo(ROUNDING) > 0 ? gap.doubleValue() : 0;
-    }
-
-    private static ThreePoint elapsed(StepWork step) {
-        BigDecimal setUp = step.setUpMinutes();
-        return step.attendedMinutes()
-                .times(StepWork.share(step.crew(), step.crew().people()))
-                .plus(new ThreePoint(setUp, setUp, setUp));
     }
 }

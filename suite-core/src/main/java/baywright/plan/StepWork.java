@@ -128,6 +128,12 @@ public record StepWork(
         return attendedMinutes().mean().multiply(share(crew, crew.people())).add(setUpMinutes());
     }
 
+    /** The same as three points; the set-up is certain. */
+    public ThreePoint elapsed() {
+        BigDecimal setUp = setUpMinutes();
+        return attendedMinutes().times(share(crew, crew.people())).plus(new ThreePoint(setUp, setUp, setUp));
+    }
+
     /** Elapsed time with so many people as a share of one person's; more than the crew's most do not help. */
     public static BigDecimal share(StageTerms.Crew crew, int people) {
         int hands = Math.max(1, Math.min(people, Math.max(crew.most(), crew.people())));

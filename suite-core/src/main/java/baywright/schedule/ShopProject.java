@@ -43,6 +43,9 @@ final class ShopProject {
     /** An activity's job, vehicle and step, by their places. */
     record Part(Kind kind, int job, int vehicle, int step) {}
 
+    /** What an activity's minutes come from: a step, and the tools that are got out with it. */
+    record Hands(StepWork step, int setUp) {}
+
     private static final int SHORT = 60;
     private static final int WITHOUT_BREAK = 6 * 60;
     private static final int SPARE_DAYS = 30;
@@ -65,6 +68,7 @@ final class ShopProject {
     private final List<Hold> holds = new ArrayList<>();
     private final List<Goal.Term> goals = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
+    private final Map<Integer, Hands> hands = new HashMap<>();
     private final List<Integer> ends = new ArrayList<>();
     private final Project project;
 
@@ -121,11 +125,26 @@ final class ShopProject {
         return ends.get(job);
     }
 
+    /** What an activity's minutes come from; empty where they are certain. */
+    Optional<Hands> hands(int activity) {
+        return Optional.ofNullable(hands.get(activity));
+    }
+
+    /** When the shop is open. */
+    Hours open() {
+        return open;
+    }
+
+    /** Minute 0. */
+    Instant origin() {
+        return origin;
+    }
+
     LocalDateTime time(int minute) {
         return LocalDateTime.ofInstant(origin.plus(Duration.ofMinutes(minute)), calendar.zone());
     }
 
-    private int minute(LocalDateTime local) {
+    int minute(LocalDateTime local) {
         return Math.toIntExact(
                 Duration.between(origin, local.atZone(calendar.zone()).toInstant())
                         .toMinutes());
@@ -257,6 +276,7 @@ final class ShopProject {
             first[s] = add(
                     activity(j, v, planned, step, apart ? 0 : setUp, release, order.isTimed(s)),
                     new Part(Kind.WORK, j, v, s));
+            hands.put(first[s], new Hands(step, apart ? 0 : setUp));
             if (apart) {
                 settingUp(first[s], setUp, release, needs(step));
             }

@@ -60,6 +60,15 @@ public final class ShopScheduler {
      * @param jobs at least one
      */
     public static Optional<ShopTimetable> timetable(List<BookedJob> jobs, ShopCalendar calendar, Effort effort) {
+        return timed(jobs, calendar, effort).map(TimedShop::timetable);
+    }
+
+    /**
+     * The same, with what is needed to ask what may become of it.
+     *
+     * @see #timetable(List, ShopCalendar, Effort)
+     */
+    public static Optional<TimedShop> timed(List<BookedJob> jobs, ShopCalendar calendar, Effort effort) {
         return new ShopScheduler(jobs, calendar, effort).run();
     }
 
@@ -74,11 +83,11 @@ public final class ShopScheduler {
                 .toList();
     }
 
-    private Optional<ShopTimetable> run() {
+    private Optional<TimedShop> run() {
         return run(true).or(() -> run(false));
     }
 
-    private Optional<ShopTimetable> run(boolean fixed) {
+    private Optional<TimedShop> run(boolean fixed) {
         Set<Integer> inOrder = new TreeSet<>();
         while (true) {
             ShopProject shop = new ShopProject(jobs, calendar, inOrder, fixed);
@@ -92,7 +101,8 @@ public final class ShopScheduler {
             }
             Set<Integer> unproved = unproved(shop, found.best().get(), inOrder);
             if (unproved.isEmpty()) {
-                return Optional.of(told(shop, found));
+                return Optional.of(
+                        new TimedShop(jobs, calendar, shop, found.best().get(), told(shop, found)));
             }
             inOrder.addAll(unproved);
         }

@@ -1,8 +1,12 @@
 package baywright.site;
 
+import baywright.chance.Loadings;
+import baywright.chance.Rework;
 import baywright.chance.Simulation;
+import baywright.chance.Watch;
 import baywright.library.Library;
 import baywright.library.ScriptCache;
+import baywright.money.Causes;
 import baywright.money.Confidence;
 import baywright.money.JobTerms;
 import baywright.money.Ledger;
@@ -13,7 +17,6 @@ import baywright.money.Quoting;
 import baywright.money.Rates;
 import baywright.money.Refusal;
 import baywright.money.RollUp;
-import baywright.money.SiteTerms;
 import baywright.money.Uncertainty;
 import baywright.money.WorkCosts;
 import baywright.plan.AskedGoal;
@@ -25,11 +28,16 @@ import baywright.plan.Prover;
 import baywright.plan.Repair;
 import baywright.plan.RepairResult;
 import baywright.plan.Setting;
+import baywright.plan.StepWork;
 import baywright.safety.Booked;
 import baywright.safety.SafetyCase;
 import baywright.safety.SafetyCheck;
 import baywright.safety.Worker;
 import baywright.schedule.BookedJob;
+import baywright.schedule.ShopChance;
+import baywright.schedule.ShopScheduler;
+import baywright.schedule.TimedShop;
+import baywright.schedule.UncertainSteps;
 import baywright.script.Problem;
 import baywright.workspace.Job;
 import baywright.workspace.JobFile;
@@ -46,6 +54,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** A workspace with its library, ready to prove and price jobs. */
@@ -164,13 +173,67 @@ public final class Site {
         return new BookedJob(job.id(), setting(job), job.plan(), job.vehicles(), job.wanted());
     }
 
+    /**
+     * Times jobs together.
+     *
+     * @param jobs at least one
+     * @return empty when there is no timetable, or none was found
+     */
+    public Optional<TimedShop> timed(List<Job> jobs, ShopScheduler.Effort effort) {
+        return ShopScheduler.timed(jobs.stream().map(this::toTime).toList(), shop.calendar(), effort);
+    }
+
+    /**
+     * When timed jobs may be ready.
+     *
+     * @param watch told how far it is, and asked whether to stop
+     */
+    public ShopChance chance(TimedShop timed, Simulation.Options options, Watch watch) {
+        Causes causes = new Causes(library, Uncertainty.USUAL, shop.rates().reworkPercent());
+        return timed.chance(
+                new UncertainSteps() {
+                    @Override
+                    public Loadings loadings(StepWork step) {
+                        return causes.loadings(step);
+                    }
+
+                    @Override
+                    public Rework rework(StepWork step) {
+                        return causes.rework();
+                    }
+                },
+                options,
+                watch);
+    }
+
+    /**
+     * When a job that has the shop to itself may be ready, by its timetable made at once; empty when it has none.
+     *
+     * @param options seed and number of runs
+     */
+    public Optional<ShopChance.JobChance> chance(Job job, Simulation.Options options) {
+        return timed(List.of(job), ShopScheduler.Effort.AT_ONCE)
+                .map(timed -> chance(timed, options, Watch.NOBODY).jobs().get(0));
+    }
+
     /** Proves a job's plan, checks its safety and, when nothing stops it, prices it. */
     public WorkedJob work(Job job) {
         JudgedJob judged = judge(job);
-        Offer offer = judged.holds()
-                ? quote(job, judged.setting(), judged.proof(), judged.work())
-                : new Refusal(judged.findings());
-        return new WorkedJob(judged, offer);
+        if (!judged.holds()) {
+            return new WorkedJob(judged, new Refusal(judged.findings()), Optional.empty());
+        }
+        Ledger ledger = ledger(job, judged.setting(), judged.work());
+        Optional<Outlook> simulated = simulated(job.plan(), judged.proof(), judged.work(), ledger);
+        Offer offer = Quoting.of(
+                judged.setting(),
+                job.plan(),
+                judged.proof(),
+                ledger,
+                Terms.of(shop),
+                job.cap(),
+                contingencyPercent(ledger, simulated),
+                now());
+        return new WorkedJob(judged, offer, simulated);
     }
 
     private SafetyCase safetyCase(Job job, Setting setting, Proof proof, PlanWork work) {
@@ -249,13 +312,6 @@ public final class Site {
         return new Fitting(this, job, cap, firmOnly).fitted();
     }
 
-    private Offer quote(Job job, Setting setting, Proof proof, PlanWork work) {
-        SiteTerms site = Terms.of(shop);
-        Ledger ledger = ledger(job, setting, work);
-        BigDecimal percent = contingencyPercent(job.plan(), proof, work, ledger);
-        return Quoting.of(setting, job.plan(), proof, ledger, site, job.cap(), percent, now());
-    }
-
     Ledger ledger(Job job, Setting setting, PlanWork work) {
         JobTerms terms = Terms.of(job, shop, Confidence.found(setting, work));
         return RollUp.of(job.plan(), work, library, shop.rates(), terms);
@@ -263,23 +319,37 @@ public final class Site {
 
     /** The shop's contingency for how well the paint is known, or what its confidence asks for; the proof holds. */
     BigDecimal contingencyPercent(Plan plan, Proof proof, PlanWork work, Ledger ledger) {
+        return contingencyPercent(ledger, simulated(plan, proof, work, ledger));
+    }
+
+    private BigDecimal contingencyPercent(Ledger ledger, Optional<Outlook> simulated) {
         Rates.Contingency contingency = shop.rates().contingency();
-        return contingency
-                .confidencePercent()
-                .map(confidence -> outlook(plan, proof, work, ledger, shop.rates(), Outlook.usual())
-                        .contingencyPercent(confidence, ledger.minutes()))
+        return simulated
+                .map(outlook -> outlook.contingencyPercent(
+                        contingency.confidencePercent().orElseThrow(), ledger.minutes()))
                 .orElseGet(() -> contingency.percent(ledger.terms().confidence()));
     }
 
-    /** What hours, cost and finish of a quoted job may come to. */
+    /** The outlook that a contingency is read from, where the shop asks for a confidence. */
+    private Optional<Outlook> simulated(Plan plan, Proof proof, PlanWork work, Ledger ledger) {
+        return shop.rates()
+                .contingency()
+                .confidencePercent()
+                .map(confidence -> outlook(plan, proof, work, ledger, shop.rates(), Outlook.usual()));
+    }
+
+    /** What hours and cost of a quoted job may come to; what was simulated for its contingency is not simulated again. */
     public Outlook outlook(WorkedJob worked, Quote quote, Simulation.Options options) {
-        return outlook(
-                worked.job().plan(),
-                worked.proof(),
-                worked.work(),
-                quote.ledger(),
-                quote.terms().rates(),
-                options);
+        Simulation.Options usual = Outlook.usual();
+        return worked.simulated()
+                .filter(outlook -> options.seed() == usual.seed() && options.runs() == usual.runs())
+                .orElseGet(() -> outlook(
+                        worked.job().plan(),
+                        worked.proof(),
+                        worked.work(),
+                        quote.ledger(),
+                        quote.terms().rates(),
+                        options));
     }
 
     private Outlook outlook(

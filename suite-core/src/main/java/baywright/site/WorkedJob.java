@@ -1,6 +1,7 @@
 package baywright.site;
 
 import baywright.money.Offer;
+import baywright.money.Outlook;
 import baywright.plan.Finding;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
@@ -10,14 +11,16 @@ import baywright.safety.SafetyReport;
 import baywright.workspace.Job;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A job, proved and priced.
  *
  * @param judged with its proof and the check of its safety
  * @param offer  a quote, or a refusal when a finding stops the plan
+ * @param simulated with the usual seed and runs, where the shop asks for a contingency of so much confidence
  */
-public record WorkedJob(JudgedJob judged, Offer offer) {
+public record WorkedJob(JudgedJob judged, Offer offer, Optional<Outlook> simulated) {
 
     public Job job() {
         return judged.job();

@@ -117,6 +117,29 @@ class PlanChanceTest {
     }
 
     @Test
+    void theFinishFollowsTheTimetable() throws IOException {
+        JsonNode chance = json(desk.answerTo("plan", "chance", "--json", "--runs", "20000", job("small-saloon")));
+        assertThat(chance.at("/finish/by").asText()).isEqualTo("timetable");
+        JsonNode timed = new ObjectMapper()
+                .readTree(
+                        desk.answerTo("plan", "timetable", "--json", "--chance", "--seconds", "0", job("small-saloon"))
+                                .out());
+        JsonNode job = timed.at("/chance/jobs/0");
+        assertThat(job.get("planned")).isEqualTo(timed.at("/jobs/0/ready"));
+        assertThat(job.get("steps")).isNotEmpty();
+        for (String share : List.of("p50", "p80", "p95")) {
+            assertThat(job.get(share)).isEqualTo(chance.at("/finish/" + share + "/at"));
+        }
+        assertThat(desk.answerTo("plan", "chance", "--runs", "2000", job("small-saloon"))
+                        .out())
+                .contains("follows the timetable")
+                .contains("The end hangs on it");
+        Desk.Answer shown = desk.answerTo("plan", "timetable", "--chance", "--seconds", "0", job("small-saloon"));
+        assertThat(shown.out().lines()).allMatch(line -> line.length() <= Console.WIDTH);
+        assertThat(shown.out()).contains("4 in 5 by").contains("Goes with the end");
+    }
+
+    @Test
     void aPlanThatDoesNotHoldHasNoChances() throws IOException {
         Desk.Answer answer = desk.answerTo("plan", "chance", job("hasty-saloon"));
         assertThat(answer.status()).isEqualTo(ExitStatus.STOPPED);
