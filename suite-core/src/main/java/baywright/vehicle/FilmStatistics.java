@@ -39,6 +39,24 @@ public record FilmStatistics(Reading lowest, Reading highest, BigDecimal mean, S
                 Spread.of(films)));
     }
 
+    /**
+     * The middle one of some readings in order of thickness, µm; of an even number the mean of the two in the middle. One reading on a
+     * filled dent moves it less than the mean.
+     *
+     * @throws IllegalArgumentException when there are no readings
+     */
+    public static BigDecimal median(List<Reading> readings) {
+        if (readings.isEmpty()) {
+            throw new IllegalArgumentException("a median needs at least one reading, got none");
+        }
+        List<BigDecimal> films =
+                readings.stream().map(Reading::micrometres).sorted().toList();
+        int middle = films.size() / 2;
+        return films.size() % 2 == 1
+                ? films.get(middle)
+                : films.get(middle - 1).add(films.get(middle)).divide(BigDecimal.valueOf(2));
+    }
+
     /** How many readings. */
     public int count() {
         return spread.count();
