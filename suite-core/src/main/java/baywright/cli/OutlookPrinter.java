@@ -256,7 +256,19 @@ final class OutlookPrinter {
                 "chance.runs-and-seed",
                 numbers.number(BigDecimal.valueOf(outlook.work().runs()), 0),
                 String.valueOf(outlook.work().seed()));
-        table.add(session.text("chance.figure-loss"), percent(loss(), 1), runs);
+        BigDecimal let = quote.ledger().discount();
+        String undiscounted = let.signum() == 0
+                ? runs
+                : runs
+                        + session.text(
+                                "chance.undiscounted",
+                                percent(
+                                        outlook.lossAt(Money.of(
+                                                quote.ledger().currency(),
+                                                quote.price().net().getAmount().subtract(let),
+                                                RoundingMode.HALF_UP)),
+                                        1));
+        table.add(session.text("chance.figure-loss"), percent(loss(), 1), undiscounted);
         table.add(
                 session.text("chance.figure-hours"),
                 numbers.duration(decimal(outlook.minutes().quantile(SHARES[1]))),

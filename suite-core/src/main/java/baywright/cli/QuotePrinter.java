@@ -173,7 +173,7 @@ final class QuotePrinter {
         table.add(
                 session.text("figure.floor"),
                 numbers.money(margin.floor()),
-                margin.loss() ? session.console().paint(Ink.STOP, session.text("figure.loss")) : "");
+                margin.loss() ? session.console().paint(Ink.STOP, loss()) : "");
         table.add(session.text("figure.after-direct"), percent(margin.afterDirect()), "");
         table.add(
                 session.text("figure.after-all"),
@@ -186,6 +186,17 @@ final class QuotePrinter {
                         quote.price().net().isLessThan(target) ? session.text("figure.target.below") : ""));
         outlook.addTo(table);
         table.print(session.console(), INDENT);
+    }
+
+    /** Whether it is a loss at all, or one because of what is let off. */
+    private String loss() {
+        BigDecimal let = quote.ledger().discount();
+        BigDecimal whole = quote.price().net().getAmount().subtract(let);
+        boolean byDiscount =
+                let.signum() < 0 && whole.compareTo(quote.margin().floor().getAmount()) >= 0;
+        return byDiscount
+                ? session.text("figure.loss-by-discount", numbers.fixed(let.negate(), 2))
+                : session.text("figure.loss");
     }
 
     /** What the contingency follows. */

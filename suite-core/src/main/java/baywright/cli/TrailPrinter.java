@@ -150,7 +150,7 @@ final class TrailPrinter {
         session.say(
                 "total.net",
                 numbers.number(ledger.total(LineKind.LABOUR), DECIMALS),
-                numbers.number(ledger.total(LineKind.DISCOUNT), DECIMALS),
+                numbers.number(ledger.discount(), DECIMALS),
                 numbers.number(ledger.total(LineKind.MATERIAL), DECIMALS),
                 numbers.number(ledger.net(), DECIMALS),
                 numbers.money(quote.price().net()));

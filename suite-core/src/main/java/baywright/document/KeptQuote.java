@@ -191,6 +191,7 @@ public record KeptQuote(
         terms.put("tax.percent", site.tax().percent());
         terms.put("quote.depositPercent", site.depositPercent());
         terms.put("price.discountLabourPercent", quote.ledger().terms().discountLabourPercent());
+        terms.put("price.discountPercent", quote.ledger().terms().discountPercent());
         return terms;
     }
 }

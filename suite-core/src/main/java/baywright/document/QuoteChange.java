@@ -25,6 +25,9 @@ import java.util.TreeSet;
  */
 public record QuoteChange(Kind kind, String subject, String was, String is, Optional<QuoteEffect> by) {
 
+    /** A quote that was kept before there was this field had no such discount. */
+    private static final String DISCOUNT = "price.discountPercent";
+
     /** What sort of thing has changed, in the order in which they are told. */
     public enum Kind {
         ITEM_PRICE,
@@ -115,7 +118,9 @@ public record QuoteChange(Kind kind, String subject, String was, String is, Opti
         TreeSet<String> fields = new TreeSet<>(was.terms().keySet());
         fields.addAll(is.terms().keySet());
         for (String field : fields) {
-            BigDecimal before = was.terms().get(field);
+            BigDecimal before = field.equals(DISCOUNT)
+                    ? was.terms().getOrDefault(field, BigDecimal.ZERO)
+                    : was.terms().get(field);
             BigDecimal now = is.terms().get(field);
             if (before == null || now == null || before.compareTo(now) != 0) {
                 changes.add(new QuoteChange(

@@ -143,11 +143,15 @@ final class QuoteEffects {
         return switch (field) {
             case "contingency", "quote.depositPercent" -> Optional.of(QuoteEffect.NONE);
             case "tax.percent" -> Optional.of(since(worked.job().plan(), ledger, taxed(was)));
-            case "price.discountLabourPercent" ->
-                Optional.of(rolled(
-                        site.rates(), new JobTerms(terms().grade(), terms().vehicles(), was, terms().confidence())));
+            case "price.discountLabourPercent" -> Optional.of(discounted(was, terms().discountPercent()));
+            case "price.discountPercent" -> Optional.of(discounted(terms().discountLabourPercent(), was));
             default -> rates(field, was).map(rates -> rolled(rates, terms()));
         };
+    }
+
+    private QuoteEffect discounted(BigDecimal labour, BigDecimal all) {
+        return rolled(
+                site.rates(), new JobTerms(terms().grade(), terms().vehicles(), labour, all, terms().confidence()));
     }
 
     private SiteTerms taxed(BigDecimal percent) {

@@ -60,7 +60,14 @@ final class Labour {
             return List.of();
         }
         Work work = new Work(step, priority, subject, minutes, pay(skill));
-        return Stream.of(pay(work), idle(work), overhead(work), rework(work), price(work), discount(work))
+        return Stream.of(
+                        pay(work),
+                        idle(work),
+                        overhead(work),
+                        rework(work),
+                        price(work),
+                        discount(work),
+                        discountOfAll(work))
                 .filter(line -> line.rate().signum() != 0)
                 .toList();
     }
@@ -140,6 +147,20 @@ final class Labour {
                 Percent.share(terms.discountLabourPercent()).negate(),
                 Origin.Lines.of(price, LineKind.LABOUR),
                 new Origin.Term("price.discountLabourPercent", terms.discountLabourPercent()));
+    }
+
+    /** What is let off everything is let off what the discount on labour leaves. */
+    private LedgerLine discountOfAll(Work work) {
+        BigDecimal left = work.hours()
+                .multiply(work.pay().charge())
+                .multiply(Percent.share(Percent.HUNDRED.subtract(terms.discountLabourPercent())));
+        return work.line(
+                LineKind.DISCOUNT,
+                left,
+                rates.currency().getCode(),
+                Percent.share(terms.discountPercent()).negate(),
+                Origin.Lines.of(left, LineKind.LABOUR, LineKind.DISCOUNT),
+                new Origin.Term("price.discountPercent", terms.discountPercent()));
     }
 
     private Origin wage(Work work) {

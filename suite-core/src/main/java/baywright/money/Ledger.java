@@ -67,6 +67,11 @@ public record Ledger(CurrencyUnit currency, JobTerms terms, List<LedgerLine> lin
         return total(LineKind.LABOUR).add(total(LineKind.DISCOUNT));
     }
 
+    /** What is let off the price, not above zero. */
+    public BigDecimal discount() {
+        return total(LineKind.DISCOUNT).add(total(LineKind.MATERIAL_DISCOUNT));
+    }
+
     /** Everything that the job costs the shop; a price below it is a loss. */
     public BigDecimal cost() {
         return total(Column.COST);

@@ -29,7 +29,9 @@ public enum LineKind {
     /** Materials at cost with the mark-up. */
     MATERIAL(Column.PRICE),
     /** Taken off the price of labour. */
-    DISCOUNT(Column.PRICE);
+    DISCOUNT(Column.PRICE),
+    /** Taken off the price of materials. */
+    MATERIAL_DISCOUNT(Column.PRICE);
 
     /** Lines of one column add up. */
     public enum Column {

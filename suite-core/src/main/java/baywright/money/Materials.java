@@ -17,12 +17,14 @@ final class Materials {
 
     private final Library library;
     private final Rates rates;
+    private final JobTerms terms;
     private final BigDecimal vehicles;
     private final Map<String, Map<Priority, BigDecimal>> used = new LinkedHashMap<>();
 
     Materials(Library library, Rates rates, JobTerms terms) {
         this.library = library;
         this.rates = rates;
+        this.terms = terms;
         vehicles = BigDecimal.valueOf(terms.vehicles());
     }
 
@@ -83,24 +85,32 @@ final class Materials {
         Origin pack = new Origin.Pack(item.id(), item.pack(), item.price());
         Origin markup = new Origin.Term("rates.materialMarkupPercent", rates.materialMarkupPercent());
         BigDecimal sold = new Markup(rates.materialMarkupPercent()).on(item.price());
-        return List.of(
-                new LedgerLine(
-                        LineKind.MATERIAL_COST,
-                        step,
-                        priority,
-                        item.id(),
-                        packs,
-                        "pack",
-                        item.price(),
-                        List.of(because, pack)),
-                new LedgerLine(
-                        LineKind.MATERIAL,
-                        step,
-                        priority,
-                        item.id(),
-                        packs,
-                        "pack",
-                        sold,
-                        List.of(because, pack, markup)));
+        List<LedgerLine> lines = new ArrayList<>();
+        lines.add(new LedgerLine(
+                LineKind.MATERIAL_COST,
+                step,
+                priority,
+                item.id(),
+                packs,
+                "pack",
+                item.price(),
+                List.of(because, pack)));
+        LedgerLine price = new LedgerLine(
+                LineKind.MATERIAL, step, priority, item.id(), packs, "pack", sold, List.of(because, pack, markup));
+        lines.add(price);
+        if (terms.discountPercent().signum() > 0) {
+            lines.add(new LedgerLine(
+                    LineKind.MATERIAL_DISCOUNT,
+                    step,
+                    priority,
+                    item.id(),
+                    price.amount(),
+                    rates.currency().getCode(),
+                    Percent.share(terms.discountPercent()).negate(),
+                    List.of(
+                            Origin.Lines.of(price.amount(), LineKind.MATERIAL),
+                            new Origin.Term("price.discountPercent", terms.discountPercent()))));
+        }
+        return lines;
     }
 }

@@ -23,6 +23,10 @@ public final class WorkCosts implements Costing {
     private final boolean priced;
     private final BigDecimal minute;
     private final BigDecimal vehicles;
+
+    /** What a discount on everything leaves of the price of materials. */
+    private final BigDecimal left;
+
     private final Map<String, BigDecimal> opened = new TreeMap<>();
 
     private WorkCosts(Library library, Rates rates, JobTerms terms, boolean priced) {
@@ -31,7 +35,10 @@ public final class WorkCosts implements Costing {
         this.terms = terms;
         this.priced = priced;
         vehicles = BigDecimal.valueOf(terms.vehicles());
-        BigDecimal let = Percent.share(Percent.HUNDRED.subtract(terms.discountLabourPercent()));
+        BigDecimal all = Percent.share(Percent.HUNDRED.subtract(terms.discountPercent()));
+        BigDecimal let = Percent.share(Percent.HUNDRED.subtract(terms.discountLabourPercent()))
+                .multiply(all);
+        left = priced ? all : BigDecimal.ONE;
         BigDecimal hour = priced
                 ? rates.chargeFor(terms.grade()).multiply(let)
                 : rates.hourCost().perPaidHour();
@@ -50,7 +57,9 @@ public final class WorkCosts implements Costing {
     }
 
     private BigDecimal pack(Item item) {
-        return priced ? new Markup(rates.materialMarkupPercent()).on(item.price()) : item.price();
+        return priced
+                ? new Markup(rates.materialMarkupPercent()).on(item.price()).multiply(left)
+                : item.price();
     }
 
     @Override

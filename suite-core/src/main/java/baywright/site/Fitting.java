@@ -236,9 +236,9 @@ final class Fitting implements baywright.fit.Terms {
             for (LedgerLine line : ledger.linesOf(step.id())) {
                 if (line.kind() == LineKind.LABOUR || line.kind() == LineKind.DISCOUNT) {
                     labour = labour.add(line.amount());
-                } else if (line.kind() == LineKind.MATERIAL && spoils(line.subject())) {
+                } else if (isMaterial(line) && spoils(line.subject())) {
                     opened = opened.add(line.amount());
-                } else if (line.kind() == LineKind.MATERIAL) {
+                } else if (isMaterial(line)) {
                     used = used.add(line.amount());
                 }
             }
@@ -251,6 +251,10 @@ final class Fitting implements baywright.fit.Terms {
                     least));
         }
         return items;
+    }
+
+    private static boolean isMaterial(LedgerLine line) {
+        return line.kind() == LineKind.MATERIAL || line.kind() == LineKind.MATERIAL_DISCOUNT;
     }
 
     private boolean spoils(String item) {

@@ -20,6 +20,6 @@ final class Terms {
     static JobTerms of(Job job, Shop shop, Confidence confidence) {
         String grade = job.rate()
                 .orElseGet(() -> shop.rates().charge().keySet().iterator().next());
-        return new JobTerms(grade, job.vehicles(), job.discountLabourPercent(), confidence);
+        return new JobTerms(grade, job.vehicles(), job.discountLabourPercent(), job.discountPercent(), confidence);
     }
 }

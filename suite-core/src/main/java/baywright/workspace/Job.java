@@ -35,6 +35,7 @@ import java.util.Optional;
  * @param discountLabourPercent what is let off the price of labour, 0 to 100
  * @param safety                what it says about its own safety
  * @param language              BCP 47 language of its customer's documents; empty: the shop's
+ * @param discountPercent       what is let off what is then left of the whole price, 0 to 100
  */
 public record Job(
         String id,
@@ -52,11 +53,50 @@ public record Job(
         Plan plan,
         BigDecimal discountLabourPercent,
         JobSafety safety,
-        Optional<String> language) {
+        Optional<String> language,
+        BigDecimal discountPercent) {
 
     public Job {
         wishes = List.copyOf(wishes);
         goals = List.copyOf(goals);
+    }
+
+    /** A job of which nothing is let off but of labour. */
+    public Job(
+            String id,
+            String title,
+            String customer,
+            Vehicle vehicle,
+            int vehicles,
+            Optional<LocalDateTime> arrives,
+            Optional<LocalDateTime> wanted,
+            Optional<BigDecimal> cap,
+            Optional<String> rate,
+            List<String> wishes,
+            List<JobGoal> goals,
+            Survey survey,
+            Plan plan,
+            BigDecimal discountLabourPercent,
+            JobSafety safety,
+            Optional<String> language) {
+        this(
+                id,
+                title,
+                customer,
+                vehicle,
+                vehicles,
+                arrives,
+                wanted,
+                cap,
+                rate,
+                wishes,
+                goals,
+                survey,
+                plan,
+                discountLabourPercent,
+                safety,
+                language,
+                BigDecimal.ZERO);
     }
 
     /** The same job with another plan. */
@@ -77,7 +117,8 @@ public record Job(
                 other,
                 discountLabourPercent,
                 safety,
-                language);
+                language,
+                discountPercent);
     }
 
     /** The same job with another survey. */
@@ -98,7 +139,8 @@ public record Job(
                 plan,
                 discountLabourPercent,
                 safety,
-                language);
+                language,
+                discountPercent);
     }
 
     /** The same job with another plan and other words about its safety. */
@@ -119,7 +161,8 @@ public record Job(
                 other,
                 discountLabourPercent,
                 words,
-                language);
+                language,
+                discountPercent);
     }
 
     /**

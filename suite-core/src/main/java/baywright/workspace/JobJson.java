@@ -63,7 +63,7 @@ final class JobJson {
         List<JobGoal> goals = goals(in);
         Survey survey = in.objectIfGiven("survey").map(JobJson::survey).orElse(Survey.NOTHING);
         Plan plan = in.objectIfGiven("plan").map(JobJson::plan).orElse(new Plan(List.of()));
-        BigDecimal discount = in.objectIfGiven("price").map(JobJson::discount).orElse(BigDecimal.ZERO);
+        Discounts discounts = in.objectIfGiven("price").map(JobJson::discounts).orElse(Discounts.NONE);
         JobSafety safety = JobSafetyJson.read(in);
         Optional<String> language = language(in);
         in.done();
@@ -82,9 +82,10 @@ final class JobJson {
                         goals,
                         survey,
                         plan,
-                        discount,
+                        discounts.labour(),
                         safety,
-                        language));
+                        language,
+                        discounts.all()));
     }
 
     private static Optional<String> language(Fields in) {
@@ -101,10 +102,17 @@ final class JobJson {
         return name;
     }
 
-    private static BigDecimal discount(Fields in) {
-        BigDecimal discount = in.number("discountLabourPercent", Span.PERCENT, BigDecimal.ZERO);
+    /** Percent let off labour, and off everything. */
+    private record Discounts(BigDecimal labour, BigDecimal all) {
+        static final Discounts NONE = new Discounts(BigDecimal.ZERO, BigDecimal.ZERO);
+    }
+
+    private static Discounts discounts(Fields in) {
+        Discounts discounts = new Discounts(
+                in.number("discountLabourPercent", Span.PERCENT, BigDecimal.ZERO),
+                in.number("discountPercent", Span.PERCENT, BigDecimal.ZERO));
         in.done();
-        return discount;
+        return discounts;
     }
 
     private static Job.Vehicle vehicle(Fields in) {
@@ -289,7 +297,9 @@ final class JobJson {
                 .with("plan", Draft.object().with("steps", Draft.list(job.plan().steps(), JobJson::draft)))
                 .with(
                         "price",
-                        Draft.object().usually("discountLabourPercent", Draft.number(job.discountLabourPercent()), "0"))
+                        Draft.object()
+                                .usually("discountLabourPercent", job.discountLabourPercent(), BigDecimal.ZERO)
+                                .usually("discountPercent", job.discountPercent(), BigDecimal.ZERO))
                 .with("acknowledgements", JobSafetyJson.acknowledgements(job.safety()))
                 .with("climate", JobSafetyJson.climate(job.safety()))
                 .with("safety", JobSafetyJson.steps(job.safety()))

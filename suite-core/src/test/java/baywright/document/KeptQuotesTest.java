@@ -192,7 +192,8 @@ class KeptQuotesTest {
                 "shop.json | \"materialMarkupPercent\": 25 | \"materialMarkupPercent\": 30 | TERM",
                 "shop.json | \"percent\": 20 | \"percent\": 19 | TERM",
                 "stages/decontamination/claying.groovy | attended CLAY | attended 9.min, 10.min, 11.min | STAGE_WORDS",
-                "jobs/green-estate/job.json | \"discountLabourPercent\": 0 | \"discountLabourPercent\": 7 | TERM"
+                "jobs/green-estate/job.json | \"discountLabourPercent\": 0 | \"discountLabourPercent\": 7 | TERM",
+                "jobs/green-estate/job.json | \"discountLabourPercent\": 0 | \"discountPercent\": 7 | TERM"
             })
     void aSingleChangeMakesTheWholeDifference(String file, String from, String to, QuoteChange.Kind kind)
             throws Exception {

@@ -219,6 +219,26 @@ class RollUpTest {
         assertThat(ledger.total(LineKind.MATERIAL)).isEqualByComparingTo("7.25");
     }
 
+    /** By hand: labour 45 less 10 % is 40.50, less 20 % is 32.40; material 5.80 with a quarter is 7.25, less 20 % is 5.80. */
+    @Test
+    void aDiscountOnEverythingIsOnWhatTheOneOnLabourLeaves() {
+        Job wash = Job.of(Priority.MUST, "wash", "60").using("shampoo", "1000", Unit.MILLILITRE);
+        JobTerms both = new JobTerms("detailing", 1, BigDecimal.TEN, d("20"), Confidence.TRIAL_DONE);
+
+        Ledger ledger = Works.of(wash).ledger(LIBRARY, Shops.poundRates(), both);
+
+        assertThat(ledger.labourNet()).isEqualByComparingTo("32.4");
+        assertThat(ledger.total(LineKind.MATERIAL_DISCOUNT)).isEqualByComparingTo("-1.45");
+        assertThat(ledger.net()).isEqualByComparingTo("38.2");
+        assertThat(ledger.discount()).isEqualByComparingTo("-14.05");
+        assertThat(ledger.lines(LineKind.MATERIAL_DISCOUNT).get(0).trail())
+                .contains(new Origin.Term("price.discountPercent", d("20")));
+        assertThat(ledger.cost())
+                .isEqualByComparingTo(Works.of(wash)
+                        .ledger(LIBRARY, Shops.poundRates(), DETAILING)
+                        .cost());
+    }
+
     @Test
     void aLineTellsScriptDriverFactorPackAndRate() {
         Ledger ledger = ledger(Job.of(Priority.MUST, "wash", "60").using("shampoo", "1000", Unit.MILLILITRE));

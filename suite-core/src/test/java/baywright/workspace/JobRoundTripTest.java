@@ -268,7 +268,8 @@ class JobRoundTripTest {
                         new Plan(List.of()),
                         BigDecimal.valueOf(count % 101),
                         safety(count, text, arrives),
-                        count % 2 == 0 ? Optional.empty() : Optional.of("de")));
+                        count % 2 == 0 ? Optional.empty() : Optional.of("de"),
+                        BigDecimal.valueOf(count % 7)));
         return Combinators.combine(bare, steps()).as((job, steps) -> job.withPlan(new Plan(steps)));
     }
 
