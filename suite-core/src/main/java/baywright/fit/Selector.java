@@ -15,6 +15,7 @@ import java.util.Optional;
  * the other, the worthiest first. A branch is cut when it costs too much whatever else is left out, or when even the rest of
  * the money, spent on parts of items, brings no more than what is known already. What can be is asked only of whole
  * choices, for leaving out one more can both break a choice and mend it; so the answer is exact for any such condition.
+ * What is known to need each other is taken in and left out together, as by unit propagation of clauses.
  */
 public final class Selector {
 
@@ -23,6 +24,7 @@ public final class Selector {
 
     private final List<Item> items;
     private final Terms terms;
+    private final List<Terms.Need> needs;
     private final int ranks;
     private final Map<BitSet, BigDecimal> prices = new HashMap<>();
     private final Map<BitSet, BigDecimal> floors = new HashMap<>();
@@ -32,6 +34,7 @@ public final class Selector {
     private Selector(List<Item> items, Terms terms, long most) {
         this.items = List.copyOf(items);
         this.terms = terms;
+        needs = List.copyOf(terms.needs());
         left = most;
         ranks = items.stream().mapToInt(Item::rank).max().orElse(-1) + 1;
     }
@@ -114,50 +117,124 @@ public final class Selector {
                         wanted.set(i);
                     }
                 }
-                if (!isOld(order.size(), wanted)) {
+                withWhatIsNeeded(wanted);
+                if (!isOld(wanted)) {
                     whole(wanted);
                 }
             }
-            down(0, needed);
+            BitSet may = new BitSet();
+            may.set(0, items.size());
+            down(0, needed, may, BigDecimal.ZERO);
             return Optional.ofNullable(best);
         }
 
-        private void down(int depth, BitSet kept) {
-            if (left < 0 || --left < 0 || isOld(depth, kept) || isHopeless(depth, kept)) {
+        /** Takes in the first of those that are needed and missing, until none is. */
+        private void withWhatIsNeeded(BitSet wanted) {
+            boolean more = true;
+            while (more) {
+                more = false;
+                for (Terms.Need need : needs) {
+                    if (need.asks(wanted)
+                            && !need.isMetBy(wanted)
+                            && !need.anyOf().isEmpty()) {
+                        wanted.set(need.anyOf().nextSetBit(0));
+                        more = true;
+                    }
+                }
+            }
+        }
+
+        /**
+         * A branch: items that stay, and those that may.
+         *
+         * @param sure a price that nothing in it is below, as known before
+         */
+        private void down(int depth, BitSet stays, BitSet stillMay, BigDecimal sure) {
+            BitSet kept = (BitSet) stays.clone();
+            BitSet may = (BitSet) stillMay.clone();
+            if (left < 0 || --left < 0 || !settled(kept, may) || isOld(may)) {
                 return;
             }
-            if (depth == order.size()) {
+            BigDecimal floor = sure.add(added(stays, kept));
+            if (isHopeless(kept, may, floor)) {
+                return;
+            }
+            floor = floor.max(floors.computeIfAbsent(kept, terms::floor));
+            if (isHopeless(kept, may, floor)) {
+                return;
+            }
+            int next = depth;
+            while (next < order.size() && kept.get(order.get(next)) == may.get(order.get(next))) {
+                next++;
+            }
+            if (next == order.size()) {
                 whole(kept);
                 return;
             }
+            int item = order.get(next);
             BitSet with = (BitSet) kept.clone();
-            with.set(order.get(depth));
-            down(depth + 1, cheapest ? kept : with);
-            down(depth + 1, cheapest ? with : kept);
+            with.set(item);
+            BitSet without = (BitSet) may.clone();
+            without.clear(item);
+            BigDecimal more = floor.add(items.get(item).least());
+            if (cheapest) {
+                down(next + 1, kept, without, floor);
+                down(next + 1, with, may, more);
+            } else {
+                down(next + 1, with, may, more);
+                down(next + 1, kept, without, floor);
+            }
+        }
+
+        /** What those that stay now and did not before add at least. */
+        private BigDecimal added(BitSet before, BitSet now) {
+            BitSet fresh = (BitSet) now.clone();
+            fresh.andNot(before);
+            return fresh.stream().mapToObj(i -> items.get(i).least()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        }
+
+        /** Takes in and leaves out what follows from the needs; false when they contradict each other. */
+        private boolean settled(BitSet kept, BitSet may) {
+            boolean more = true;
+            while (more) {
+                more = false;
+                for (Terms.Need need : needs) {
+                    BitSet open = need.anyOf();
+                    open.and(may);
+                    if (open.isEmpty()) {
+                        if (need.asks(kept)) {
+                            return false;
+                        }
+                        more |= may.get(need.item());
+                        may.clear(need.item());
+                    } else if (open.cardinality() == 1 && need.asks(kept) && !kept.get(open.nextSetBit(0))) {
+                        kept.or(open);
+                        more = true;
+                    }
+                }
+            }
+            return true;
         }
 
         /** Whether all that can still come stays within a choice that is known. */
-        private boolean isOld(int depth, BitSet kept) {
-            BitSet all = (BitSet) kept.clone();
-            order.subList(depth, order.size()).forEach(all::set);
-            Choice utmost = new Choice(all, List.of(), BigDecimal.ZERO);
+        private boolean isOld(BitSet may) {
+            Choice utmost = new Choice(may, List.of(), BigDecimal.ZERO);
             return before.stream().anyMatch(old -> utmost.isWithin(old.kept()));
         }
 
-        private boolean isHopeless(int depth, BitSet kept) {
-            BigDecimal floor = floors.computeIfAbsent((BitSet) kept.clone(), terms::floor);
+        private boolean isHopeless(BitSet kept, BitSet may, BigDecimal floor) {
             if (cheapest) {
                 return best != null && floor.compareTo(best.price()) >= 0;
             }
-            return floor.compareTo(cap) > 0 || (best != null && isWorthLess(depth, kept, cap.subtract(floor)));
+            return floor.compareTo(cap) > 0 || (best != null && isWorthLess(kept, may, cap.subtract(floor)));
         }
 
         /** Whether the worth of a branch, bounded rank by rank, stays below that of the best. */
-        private boolean isWorthLess(int depth, BitSet kept, BigDecimal money) {
+        private boolean isWorthLess(BitSet kept, BitSet may, BigDecimal money) {
             List<BigDecimal> sure = worth(kept);
             for (int rank = 0; rank < ranks; rank++) {
                 double known = best.worth().get(rank).doubleValue();
-                double bound = sure.get(rank).doubleValue() + parts(depth, rank, money.doubleValue());
+                double bound = sure.get(rank).doubleValue() + parts(kept, may, rank, money.doubleValue());
                 double safe = MARGIN * (1 + Math.abs(known));
                 if (bound < known - safe) {
                     return true;
@@ -170,8 +247,9 @@ public final class Selector {
         }
 
         /** What the items of a rank that are still to come are worth at most for so much money, parts of items allowed. */
-        private double parts(int depth, int rank, double money) {
-            List<Item> open = order.subList(depth, order.size()).stream()
+        private double parts(BitSet kept, BitSet may, int rank, double money) {
+            List<Item> open = order.stream()
+                    .filter(i -> may.get(i) && !kept.get(i))
                     .map(items::get)
                     .filter(item -> item.rank() == rank)
                     .sorted(Comparator.comparingDouble(item ->

@@ -8,6 +8,7 @@ import baywright.plan.Severity;
 import baywright.plan.StepWork;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -30,6 +31,13 @@ final class ApartRule {
 
     private record Poured(Item item, StepWork by) {}
 
+    /** Two that were poured, by item and step; most zones of a vehicle see the same ones. */
+    private record Two(String item, String step, String otherItem, String otherStep) {
+        static Two of(Poured a, Poured b) {
+            return new Two(a.item().id(), a.by().step(), b.item().id(), b.by().step());
+        }
+    }
+
     /** What has been said of a step: a pair once, whatever brings it. */
     private record Said(String step, String pair) {}
 
@@ -37,6 +45,7 @@ final class ApartRule {
     private final Hazards hazards;
     private final List<Finding> findings = new ArrayList<>();
     private final Set<Said> said = new HashSet<>();
+    private final Map<Two, Optional<String>> known = new HashMap<>();
 
     ApartRule(SafetyCase all) {
         this.all = all;
@@ -59,8 +68,9 @@ final class ApartRule {
             for (StepWork.Part part : work.parts()) {
                 for (String zone : part.zones()) {
                     List<Poured> there = onZone.computeIfAbsent(zone, z -> new ArrayList<>());
+                    int own = there.size();
                     items.forEach(i -> there.add(new Poured(i, work)));
-                    pairs(work, there)
+                    pairs(there, own)
                             .forEach(r -> met.computeIfAbsent(r, x -> new LinkedHashSet<>())
                                     .add(zone));
                     if (sets(part.terms(), RINSED)) {
@@ -72,24 +82,26 @@ final class ApartRule {
         }
     }
 
-    /** Pairs of which one is this step's and the other stands on the zone or is poured by the same step. */
-    private List<SafetyReason> pairs(StepWork work, List<Poured> there) {
+    /**
+     * Pairs of which one is this step's and the other stands on the zone or is poured by the same step.
+     *
+     * @param own place of the first that this step pours
+     */
+    private List<SafetyReason> pairs(List<Poured> there, int own) {
         List<SafetyReason> pairs = new ArrayList<>();
         for (int i = 0; i < there.size(); i++) {
-            for (int j = i + 1; j < there.size(); j++) {
+            for (int j = Math.max(own, i + 1); j < there.size(); j++) {
                 Poured before = there.get(i);
                 Poured now = there.get(j);
-                if (now.by().equals(work)) {
-                    apart(before, now)
-                            .ifPresent(why -> pairs.add(new SafetyReason.Meets(
-                                    before.item().title(),
-                                    now.item().title(),
-                                    before.by().step(),
-                                    "zone",
-                                    "",
-                                    "",
-                                    why)));
-                }
+                known.computeIfAbsent(Two.of(before, now), two -> apart(before, now))
+                        .ifPresent(why -> pairs.add(new SafetyReason.Meets(
+                                before.item().title(),
+                                now.item().title(),
+                                before.by().step(),
+                                "zone",
+                                "",
+                                "",
+                                why)));
             }
         }
         return pairs;

@@ -25,6 +25,7 @@ import baywright.plan.Setting;
 import baywright.plan.Severity;
 import baywright.plan.Step;
 import baywright.plan.Step.Priority;
+import baywright.plan.StepNeeds;
 import baywright.workspace.Job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -56,6 +57,7 @@ final class Fitting implements baywright.fit.Terms {
     private final List<Step> optional;
     private final BigDecimal surePercent;
     private final BigDecimal slack;
+    private final Map<BitSet, JudgedJob> judged = new HashMap<>();
     private final Map<BitSet, WorkedJob> worked = new HashMap<>();
 
     Fitting(Site site, Job job, BigDecimal cap, boolean firmOnly) {
@@ -99,7 +101,7 @@ final class Fitting implements baywright.fit.Terms {
                 choices.stream().map(this::fit).toList(),
                 fates,
                 selection.smallest().map(price -> Money.of(currency(), price)),
-                never ? stops(work(all())) : List.of(),
+                never ? stops(judged(all())) : List.of(),
                 selection.proved());
     }
 
@@ -118,7 +120,7 @@ final class Fitting implements baywright.fit.Terms {
         BitSet other = choices.get(0).kept();
         boolean stays = other.get(i);
         other.flip(i);
-        List<Finding> stops = stops(work(other));
+        List<Finding> stops = stops(judged(other));
         return new FittedJob.Fate(
                 optional.get(i),
                 stays,
@@ -128,7 +130,7 @@ final class Fitting implements baywright.fit.Terms {
                 stays ? Optional.empty() : having.map(choice -> choices.indexOf(choice) + 1));
     }
 
-    private static List<Finding> stops(WorkedJob done) {
+    private static List<Finding> stops(JudgedJob done) {
         return done.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP)
                 .toList();
@@ -152,13 +154,32 @@ final class Fitting implements baywright.fit.Terms {
         return job.withPlan(plan, job.safety().kept(job.plan(), plan));
     }
 
+    private JudgedJob judged(BitSet kept) {
+        return judged.computeIfAbsent((BitSet) kept.clone(), set -> site.judgeOneOfMany(with(set), setting, prover));
+    }
+
     private WorkedJob work(BitSet kept) {
         return worked.computeIfAbsent((BitSet) kept.clone(), set -> site.work(with(set)));
     }
 
     @Override
     public boolean stands(BitSet kept) {
-        return prover.stops(with(kept).plan()).isEmpty() && work(kept).offer() instanceof Quote;
+        return prover.stops(with(kept).plan()).isEmpty() && judged(kept).holds();
+    }
+
+    /** Steps as the places of items: a need that a step which stays anyway meets is none. */
+    @Override
+    public List<Need> needs() {
+        List<Step> steps = job.plan().steps();
+        List<Need> needs = new ArrayList<>();
+        for (StepNeeds.Need need : StepNeeds.of(prover, job.plan())) {
+            if (need.anyOf().stream().allMatch(s -> optional.contains(steps.get(s)))) {
+                BitSet anyOf = new BitSet();
+                need.anyOf().forEach(s -> anyOf.set(optional.indexOf(steps.get(s))));
+                needs.add(new Need(optional.indexOf(steps.get(need.step())), anyOf));
+            }
+        }
+        return needs;
     }
 
     @Override

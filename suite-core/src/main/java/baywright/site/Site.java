@@ -32,6 +32,7 @@ import baywright.plan.StepWork;
 import baywright.safety.Booked;
 import baywright.safety.SafetyCase;
 import baywright.safety.SafetyCheck;
+import baywright.safety.SafetyReport;
 import baywright.safety.Worker;
 import baywright.schedule.BookedJob;
 import baywright.schedule.ShopChance;
@@ -56,6 +57,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /** A workspace with its library, ready to prove and price jobs. */
 public final class Site {
@@ -160,12 +162,19 @@ public final class Site {
     /** Proves a job's plan and checks its safety. */
     public JudgedJob judge(Job job) {
         Setting setting = setting(job);
-        Plan plan = job.plan();
-        Prover prover = Prover.forSetting(setting);
-        Proof proof = prover.prove(plan);
-        PlanWork work = prover.work(plan);
+        return judge(job, setting, Prover.forSetting(setting), SafetyCheck::of);
+    }
+
+    /** The same without ways out of what hurts people, for those who judge many plans in one setting, with a prover of it. */
+    JudgedJob judgeOneOfMany(Job job, Setting setting, Prover prover) {
+        return judge(job, setting, prover, SafetyCheck::withoutRemedies);
+    }
+
+    private JudgedJob judge(Job job, Setting setting, Prover prover, Function<SafetyCase, SafetyReport> check) {
+        Proof proof = prover.prove(job.plan());
+        PlanWork work = prover.work(job.plan());
         SafetyCase safe = safetyCase(job, setting, proof, work);
-        return new JudgedJob(job, setting, proof, work, safe, SafetyCheck.of(safe));
+        return new JudgedJob(job, setting, proof, work, safe, check.apply(safe));
     }
 
     /** A job as it is timed. */

@@ -9,12 +9,12 @@ import java.util.Set;
  * Items with prices that add up.
  *
  * @param items their least is their price
- * @param needs an item with those of which it needs one
+ * @param links an item with those of which it needs one
  * @param apart items of which one excludes the other
  */
-record Listed(List<Item> items, List<Need> needs, List<Set<Integer>> apart) implements Terms {
+record Listed(List<Item> items, List<Link> links, List<Set<Integer>> apart) implements Terms {
 
-    record Need(int item, Set<Integer> anyOf) {}
+    record Link(int item, Set<Integer> anyOf) {}
 
     @Override
     public BigDecimal price(BitSet kept) {
@@ -28,7 +28,7 @@ record Listed(List<Item> items, List<Need> needs, List<Set<Integer>> apart) impl
 
     @Override
     public boolean stands(BitSet kept) {
-        return needs.stream()
+        return links.stream()
                         .allMatch(n -> !kept.get(n.item()) || n.anyOf().stream().anyMatch(kept::get))
                 && apart.stream().noneMatch(two -> two.stream().allMatch(kept::get));
     }

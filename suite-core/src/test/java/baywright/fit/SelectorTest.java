@@ -2,7 +2,6 @@ package baywright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.fit.Listed.Need;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -98,13 +97,13 @@ class SelectorTest {
         Listed terms = new Listed(
                 items,
                 List.of(
-                        new Need(1, Set.of(0)),
-                        new Need(2, Set.of(1)),
-                        new Need(3, Set.of(2)),
-                        new Need(4, Set.of(2)),
-                        new Need(5, Set.of(0)),
-                        new Need(7, Set.of(3, 4)),
-                        new Need(8, Set.of(0))),
+                        new Listed.Link(1, Set.of(0)),
+                        new Listed.Link(2, Set.of(1)),
+                        new Listed.Link(3, Set.of(2)),
+                        new Listed.Link(4, Set.of(2)),
+                        new Listed.Link(5, Set.of(0)),
+                        new Listed.Link(7, Set.of(3, 4)),
+                        new Listed.Link(8, Set.of(0))),
                 List.of(Set.of(3, 4)));
 
         Choice best = Selector.of(items, terms, BigDecimal.valueOf(cap), 1, PLENTY)
@@ -220,6 +219,120 @@ class SelectorTest {
         Optional<BigDecimal> least =
                 can.isEmpty() ? standing.stream().map(terms::price).min(Comparator.naturalOrder()) : Optional.empty();
         assertThat(found.smallest()).isEqualTo(least);
+    }
+
+    /**
+     * What is told of needs changes no answer: the same items with the needs told and with them only felt, by brute force both
+     * times. Needs are drawn so that some fail by a need and some otherwise.
+     */
+    @Property(tries = 300)
+    void whatIsToldOfNeedsOnlySavesTime(
+            @ForAll @IntRange(min = 1, max = 9) int size, @ForAll long seed, @ForAll @IntRange(max = 60) int capacity) {
+        Random random = new Random(seed);
+        List<Terms.Need> needs = new ArrayList<>();
+        for (int n = random.nextInt(5); n > 0; n--) {
+            BitSet anyOf = new BitSet();
+            for (int k = random.nextInt(3); k > 0; k--) {
+                anyOf.set(random.nextInt(size));
+            }
+            needs.add(new Terms.Need(random.nextInt(size + 1) - 1, anyOf));
+        }
+        Shared loose = random(size, seed);
+        Set<BitSet> broken = subsets(size).stream()
+                .filter(s -> loose.broken().contains(s)
+                        || needs.stream()
+                                .anyMatch(n -> (n.item() < 0 || s.get(n.item()))
+                                        && !n.anyOf().intersects(s)))
+                .collect(Collectors.toSet());
+        Shared felt = new Shared(loose.items(), loose.fixed(), broken);
+        Terms told = new Told(felt, needs);
+        BigDecimal cap = BigDecimal.valueOf(capacity);
+
+        Selection with = Selector.of(loose.items(), told, cap, 3, PLENTY);
+        Selection without = Selector.of(loose.items(), felt, cap, 3, PLENTY);
+
+        assertThat(with.proved()).isTrue();
+        assertThat(with.smallest()).isEqualTo(without.smallest());
+        List<BitSet> can = subsets(size).stream()
+                .filter(s -> felt.stands(s) && felt.price(s).compareTo(cap) <= 0)
+                .toList();
+        assertThat(with.choices().isEmpty()).isEqualTo(can.isEmpty());
+        if (!can.isEmpty()) {
+            BitSet best = can.stream().max(byWorth(felt)).orElseThrow();
+            assertThat(byWorth(felt).compare(with.choices().get(0).kept(), best))
+                    .isZero();
+        }
+        for (int i = 0; i < size; i++) {
+            int place = i;
+            Optional<BitSet> having = can.stream().filter(s -> s.get(place)).max(byWorth(felt));
+            Optional<Choice> answer = with.having().get(i);
+            assertThat(answer.isPresent()).isEqualTo(having.isPresent());
+            answer.ifPresent(choice -> assertThat(byWorth(felt).compare(choice.kept(), having.orElseThrow()))
+                    .isZero());
+        }
+    }
+
+    private record Told(Shared felt, List<Need> needs) implements Terms {
+
+        @Override
+        public BigDecimal price(BitSet kept) {
+            return felt.price(kept);
+        }
+
+        @Override
+        public BigDecimal floor(BitSet kept) {
+            return felt.floor(kept);
+        }
+
+        @Override
+        public boolean stands(BitSet kept) {
+            return felt.stands(kept);
+        }
+    }
+
+    /** A chain of forty items of which each needs the one before: without the needs told, ten thousand branches do not do. */
+    @Test
+    void fortyItemsThatHangOnEachOtherAreProved() {
+        List<Item> items = new ArrayList<>();
+        List<Listed.Link> felt = new ArrayList<>();
+        List<Terms.Need> needs = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            items.add(item("i" + i, 0, 40 + i, 10));
+            if (i > 0) {
+                felt.add(new Listed.Link(i, Set.of(i - 1)));
+                BitSet before = new BitSet();
+                before.set(i - 1);
+                needs.add(new Terms.Need(i, before));
+            }
+        }
+        Listed plain = new Listed(items, felt, List.of());
+        Terms told = new Terms() {
+            @Override
+            public BigDecimal price(BitSet kept) {
+                return plain.price(kept);
+            }
+
+            @Override
+            public BigDecimal floor(BitSet kept) {
+                return plain.floor(kept);
+            }
+
+            @Override
+            public boolean stands(BitSet kept) {
+                return plain.stands(kept);
+            }
+
+            @Override
+            public List<Need> needs() {
+                return needs;
+            }
+        };
+        BigDecimal cap = BigDecimal.valueOf(205);
+        Selection found = Selector.of(items, told, cap, 1, 10_000);
+        assertThat(found.proved()).isTrue();
+        assertThat(found.choices().get(0).kept().cardinality()).isEqualTo(20);
+        assertThat(found.choices().get(0).kept().nextClearBit(0)).isEqualTo(20);
+        assertThat(Selector.of(items, plain, cap, 1, 10_000).proved()).isFalse();
     }
 
     /** A larger cap is never worse. */

@@ -3,6 +3,11 @@ package baywright.site;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import baywright.DemoSite;
+import baywright.plan.Plan;
+import baywright.plan.Prover;
+import baywright.plan.Step;
+import baywright.plan.StepNeeds;
+import baywright.workspace.Job;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -10,8 +15,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -53,6 +62,34 @@ class FittingTest {
                 added = lot == 1 ? added.add(fitting.items().get(i).least()) : added;
             }
             assertThat(fitting.floor(few).add(added)).isLessThanOrEqualTo(fitting.price(many));
+        }
+    }
+
+    /** What is told of steps that need each other is true: against it the prover always stops the plan. */
+    @Test
+    void noPlanAgainstANeedProves() throws IOException {
+        DemoSite.copy("millrace-works", folder);
+        Site site = Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC));
+        Job whole = site.job(site.workspace().job("green-estate").orElseThrow());
+        Prover prover = Prover.forSetting(site.setting(whole));
+        List<Step> steps = whole.plan().steps();
+        List<StepNeeds.Need> needs = StepNeeds.of(prover, whole.plan());
+        assertThat(needs).hasSizeGreaterThan(40);
+        Random random = new Random(30);
+        for (StepNeeds.Need need : needs) {
+            for (int round = 0; round < 3; round++) {
+                List<Step> kept = new ArrayList<>();
+                for (int i = 0; i < steps.size(); i++) {
+                    boolean stays = i == need.step() || (!need.anyOf().contains(i) && random.nextInt(3) > 0);
+                    if (stays) {
+                        kept.add(steps.get(i));
+                    }
+                }
+                assertThat(prover.stops(new Plan(kept)))
+                        .as("%s without %s", steps.get(need.step()).id(), need.anyOf())
+                        .anyMatch(f -> f.step()
+                                .equals(Optional.of(steps.get(need.step()).id())));
+            }
         }
     }
 }
