@@ -30,6 +30,8 @@ final class Model {
     private final int[] ends;
     private final int[] plus;
     private final List<List<Task>> perResource = new ArrayList<>();
+    private final List<Course> courses;
+    private final List<Served> served = new ArrayList<>();
     private final Map<Set<Integer>, List<Task>> together = new HashMap<>();
     private final Set<Set<Integer>> groups = new LinkedHashSet<>();
 
@@ -37,8 +39,12 @@ final class Model {
 
     private final List<Joint> joints = new ArrayList<>();
 
+    /** An activity that a resource serves, through a hold or not, if a variable is 1; -1: it does. */
+    private record Served(int resource, int activity, boolean held, int present) {}
+
     Model(Project project) {
         this.project = project;
+        courses = project.activities().stream().map(Course::new).toList();
         int n = project.activities().size();
         starts = new int[n];
         ends = new int[n];
@@ -55,13 +61,20 @@ final class Model {
             choices[i] = new int[needs.size()][];
             for (int k = 0; k < needs.size(); k++) {
                 choices[i][k] = serve(needs.get(k), starts[i], ends[i], plus[i], true, activity.minutes() > 0);
+                served(i, needs.get(k), choices[i][k], false);
             }
         }
         holdChoices = new int[project.holds().size()][];
         for (int h = 0; h < holdChoices.length; h++) {
-            holdChoices[h] = hold(project.holds().get(h));
+            Hold hold = project.holds().get(h);
+            holdChoices[h] = hold(hold);
+            for (int activity : hold.activities()) {
+                served(activity, hold.need(), holdChoices[h], true);
+            }
         }
         capacities();
+        budgets();
+        rests();
         goal = goal();
     }
 
@@ -157,6 +170,74 @@ final class Model {
                 }
             }
             new Cumulative(bounds, capacity, absences, all).state();
+        }
+    }
+
+    private void served(int activity, Need need, int[] variables, boolean held) {
+        List<Integer> able = need.anyOf().stream()
+                .filter(r -> project.resources().get(r).capacity() >= need.amount())
+                .toList();
+        for (int i = 0; i < able.size(); i++) {
+            served.add(new Served(able.get(i), activity, held, variables.length == 0 ? -1 : variables[i]));
+        }
+    }
+
+    private void budgets() {
+        for (Budget budget : project.budgets()) {
+            List<BudgetKept.Task> tasks = served.stream()
+                    .filter(s -> s.resource() == budget.resource())
+                    .map(s -> counted(s.activity(), s.present(), budget.loads().getOrDefault(s.activity(), 0L)))
+                    .toList();
+            new BudgetKept(bounds, budget.most(), budget.periods(), tasks).state();
+        }
+        groups.forEach(this::budgetsTogether);
+    }
+
+    private BudgetKept.Task counted(int activity, int present, long load) {
+        return new BudgetKept.Task(courses.get(activity), starts[activity], present, load);
+    }
+
+    /** Those that can serve for each other together, whoever serves, where each has a budget of a kind. */
+    private void budgetsTogether(Set<Integer> group) {
+        Map<String, List<Budget>> kinds = new java.util.TreeMap<>();
+        project.budgets().stream()
+                .filter(b -> group.contains(b.resource()))
+                .forEach(b -> kinds.computeIfAbsent(b.id(), id -> new ArrayList<>())
+                        .add(b));
+        for (List<Budget> kind : kinds.values()) {
+            Budget first = kind.get(0);
+            boolean alike = kind.stream().map(Budget::resource).distinct().count() == group.size()
+                    && kind.size() == group.size()
+                    && kind.stream()
+                            .allMatch(b -> b.periods().equals(first.periods())
+                                    && b.loads().equals(first.loads()));
+            if (alike) {
+                List<BudgetKept.Task> tasks = new ArrayList<>();
+                for (int i = 0; i < starts.length; i++) {
+                    for (Need need : project.activities().get(i).needs()) {
+                        if (group.containsAll(need.anyOf())) {
+                            tasks.add(counted(i, -1, need.count() * first.loads().getOrDefault(i, 0L)));
+                        }
+                    }
+                }
+                long most = kind.stream().mapToLong(Budget::most).sum();
+                new BudgetKept(bounds, most, first.periods(), tasks).state();
+            }
+        }
+    }
+
+    private void rests() {
+        for (Rest rest : project.rests()) {
+            List<RestKept.Task> tasks = served.stream()
+                    .filter(s -> s.resource() == rest.resource() && !s.held())
+                    .map(s -> new RestKept.Task(
+                            courses.get(s.activity()),
+                            starts[s.activity()],
+                            ends[s.activity()],
+                            plus[s.activity()],
+                            s.present()))
+                    .toList();
+            new RestKept(bounds, rest, tasks).state();
         }
     }
 

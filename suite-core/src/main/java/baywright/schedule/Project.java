@@ -13,15 +13,37 @@ import java.util.Set;
  * @param holds      what is taken over several activities
  * @param goal       what should be small
  * @param horizon    all work ends by then, above 0
+ * @param budgets    what resources may be given in a day or a week
+ * @param rests      rest of people from day to day
  */
 public record Project(
-        List<Activity> activities, List<Resource> resources, List<Lag> lags, List<Hold> holds, Goal goal, int horizon) {
+        List<Activity> activities,
+        List<Resource> resources,
+        List<Lag> lags,
+        List<Hold> holds,
+        Goal goal,
+        int horizon,
+        List<Budget> budgets,
+        List<Rest> rests) {
+
+    /** Without budgets and rests. */
+    public Project(
+            List<Activity> activities,
+            List<Resource> resources,
+            List<Lag> lags,
+            List<Hold> holds,
+            Goal goal,
+            int horizon) {
+        this(activities, resources, lags, holds, goal, horizon, List.of(), List.of());
+    }
 
     public Project {
         activities = List.copyOf(activities);
         resources = List.copyOf(resources);
         lags = List.copyOf(lags);
         holds = List.copyOf(holds);
+        budgets = List.copyOf(budgets);
+        rests = List.copyOf(rests);
         if (horizon < 1 || horizon > Hours.END_OF_TIME) {
             throw new IllegalArgumentException("a project needs a horizon from 1, got " + horizon);
         }
@@ -44,6 +66,15 @@ public record Project(
         }
         for (Goal.Term term : goal.terms()) {
             index(term.activity(), activities.size());
+        }
+        for (Budget budget : budgets) {
+            index(budget.resource(), resources.size());
+            for (int activity : budget.loads().keySet()) {
+                index(activity, activities.size());
+            }
+        }
+        for (Rest rest : rests) {
+            index(rest.resource(), resources.size());
         }
     }
 

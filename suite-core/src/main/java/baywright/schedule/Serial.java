@@ -35,11 +35,13 @@ public final class Serial {
     private final List<List<Integer>> after = new ArrayList<>();
     private final List<List<Integer>> holdsOf = new ArrayList<>();
     private final int[] wanted;
+    private final List<Course> courses;
 
     private int[] release;
     private int[] starts;
     private int[] ends;
     private List<Usage> usages;
+    private Ledger ledger;
     private List<List<List<Integer>>> taken;
     private List<List<Integer>> held;
     private int[] heldFrom;
@@ -50,6 +52,7 @@ public final class Serial {
         this.project = project;
         network = Network.of(project);
         int n = project.activities().size();
+        courses = project.activities().stream().map(Course::new).toList();
         wanted = new int[project.resources().size()];
         for (int i = 0; i < n; i++) {
             before.add(new ArrayList<>());
@@ -146,6 +149,7 @@ public final class Serial {
         Arrays.fill(starts, -1);
         usages = new ArrayList<>();
         project.resources().forEach(r -> usages.add(new Usage(r)));
+        ledger = new Ledger(project, courses);
         taken = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             taken.add(List.of());
@@ -269,12 +273,17 @@ public final class Serial {
     private int blocked(int i, Activity activity, int start, int end) {
         int later = start;
         for (Need need : activity.needs()) {
-            later = Math.max(later, freeFrom(need, start, end));
+            later = Math.max(later, freeFrom(i, need, start, end, true));
         }
         for (int h : holdsOf.get(i)) {
-            later = held.get(h).isEmpty()
-                    ? Math.max(later, freeFrom(project.holds().get(h).need(), start, Hours.END_OF_TIME))
-                    : Math.max(later, heldFrom[h]);
+            if (held.get(h).isEmpty()) {
+                later = Math.max(later, freeFrom(i, project.holds().get(h).need(), start, Hours.END_OF_TIME, false));
+            } else {
+                later = Math.max(later, heldFrom[h]);
+                for (int r : held.get(h)) {
+                    later = Math.max(later, ledger.budgeted(r, i, start));
+                }
+            }
         }
         return later > start || servedByAll(i, activity, start, end) ? later : start + 1;
     }
@@ -285,51 +294,81 @@ public final class Serial {
         holdsOf.get(i).stream()
                 .filter(h -> held.get(h).isEmpty())
                 .forEach(h -> needs.add(project.holds().get(h).need()));
-        if (needs.size() < 2) {
+        if (needs.size() < 2 && holdsOf.get(i).isEmpty()) {
             return true;
         }
+        inHolds(i, start, 1);
         List<List<Integer>> chosen = new ArrayList<>();
         boolean all = true;
         for (Need need : needs) {
-            int to = chosen.size() < activity.needs().size() ? end : Hours.END_OF_TIME;
-            List<Integer> serving = choose(need, start, to);
-            serving.forEach(r -> usages.get(r).take(start, to, need.amount()));
+            boolean own = chosen.size() < activity.needs().size();
+            int to = own ? end : Hours.END_OF_TIME;
+            List<Integer> serving = choose(i, need, start, to, own);
+            serving.forEach(r -> serve(i, r, start, to, need, own));
             chosen.add(serving);
             all &= serving.size() == need.count();
         }
         for (int k = 0; k < chosen.size(); k++) {
-            int to = k < activity.needs().size() ? end : Hours.END_OF_TIME;
+            boolean own = k < activity.needs().size();
+            int to = own ? end : Hours.END_OF_TIME;
             int amount = needs.get(k).amount();
-            chosen.get(k).forEach(r -> usages.get(r).take(start, to, -amount));
+            chosen.get(k).forEach(r -> {
+                usages.get(r).take(start, to, -amount);
+                if (own) {
+                    ledger.give(r, i, start);
+                } else {
+                    ledger.count(r, i, start, -1);
+                }
+            });
         }
+        inHolds(i, start, -1);
         return all;
     }
 
+    /** Counts an activity where it is a member of what is held already, or undoes it. */
+    private void inHolds(int i, int start, int sign) {
+        holdsOf.get(i).forEach(h -> held.get(h).forEach(r -> ledger.count(r, i, start, sign)));
+    }
+
+    private void serve(int i, int r, int start, int to, Need need, boolean own) {
+        usages.get(r).take(start, to, need.amount());
+        if (own) {
+            ledger.take(r, i, start);
+        } else {
+            ledger.count(r, i, start, 1);
+        }
+    }
+
     /** The start itself when enough are free; else a later time at which that may change. */
-    private int freeFrom(Need need, int start, int end) {
-        int[] until = need.anyOf().stream()
-                .mapToInt(r -> usages.get(r).blockedUntil(start, end, need.amount()))
+    private int freeFrom(int i, Need need, int start, int end, boolean own) {
+        int[] from = need.anyOf().stream()
+                .mapToInt(r -> freeFrom(i, r, need, start, end, own))
                 .sorted()
                 .toArray();
-        int last = until[need.count() - 1];
-        return last < 0 ? start : last;
+        return from[need.count() - 1];
+    }
+
+    private int freeFrom(int i, int r, Need need, int start, int end, boolean own) {
+        int blocked = usages.get(r).blockedUntil(start, end, need.amount());
+        return Math.max(Math.max(start, blocked), own ? ledger.from(r, i, start) : ledger.budgeted(r, i, start));
     }
 
     private void take(int i, Activity activity, int start, int end) {
         starts[i] = start;
         ends[i] = end;
+        inHolds(i, start, 1);
         List<List<Integer>> chosen = new ArrayList<>();
         for (Need need : activity.needs()) {
-            List<Integer> serving = choose(need, start, end);
-            serving.forEach(r -> usages.get(r).take(start, end, need.amount()));
+            List<Integer> serving = choose(i, need, start, end, true);
+            serving.forEach(r -> serve(i, r, start, end, need, true));
             chosen.add(serving);
         }
         taken.set(i, chosen);
         for (int h : holdsOf.get(i)) {
             Need need = project.holds().get(h).need();
             if (held.get(h).isEmpty()) {
-                List<Integer> serving = choose(need, start, Hours.END_OF_TIME);
-                serving.forEach(r -> usages.get(r).take(start, Hours.END_OF_TIME, need.amount()));
+                List<Integer> serving = choose(i, need, start, Hours.END_OF_TIME, false);
+                serving.forEach(r -> serve(i, r, start, Hours.END_OF_TIME, need, false));
                 held.set(h, serving);
                 heldFrom[h] = start;
                 heldTo[h] = end;
@@ -343,9 +382,9 @@ public final class Serial {
     }
 
     /** Those that are free and least asked for by others. */
-    private List<Integer> choose(Need need, int start, int end) {
+    private List<Integer> choose(int i, Need need, int start, int end, boolean own) {
         return need.anyOf().stream()
-                .filter(r -> usages.get(r).blockedUntil(start, end, need.amount()) < 0)
+                .filter(r -> freeFrom(i, r, need, start, end, own) == start)
                 .sorted(Comparator.comparingInt((Integer r) -> wanted[r]).thenComparing(r -> r))
                 .limit(need.count())
                 .toList();

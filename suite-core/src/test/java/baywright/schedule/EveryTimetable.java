@@ -9,6 +9,7 @@ final class EveryTimetable {
 
     private final Project project;
     private final int[] starts;
+    private final List<List<Integer>> serving = new ArrayList<>();
     private long best = Long.MAX_VALUE;
 
     private EveryTimetable(Project project) {
@@ -103,6 +104,8 @@ final class EveryTimetable {
                                 .sum();
             }
         }
+        serving.clear();
+        needs.forEach(n -> serving.add(new ArrayList<>()));
         if (served(0, 0, -1, needs, spans, left)) {
             best = project.goal().at(ends);
         }
@@ -110,7 +113,7 @@ final class EveryTimetable {
 
     private boolean served(int n, int count, int last, List<Need> needs, List<int[]> spans, int[][] left) {
         if (n == needs.size()) {
-            return true;
+            return daysKept();
         }
         Need need = needs.get(n);
         if (count == need.count()) {
@@ -123,13 +126,39 @@ final class EveryTimetable {
             for (int minute = spans.get(n)[0]; minute < spans.get(n)[1]; minute++) {
                 fits &= left[r][minute] >= 0;
             }
+            serving.get(n).add(r);
             boolean all = fits && served(n, count + 1, k, needs, spans, left);
+            serving.get(n).remove((Integer) r);
             take(left[r], spans.get(n), -need.amount());
             if (all) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Budgets and rests, by the checker. */
+    private boolean daysKept() {
+        if (project.budgets().isEmpty() && project.rests().isEmpty()) {
+            return true;
+        }
+        List<Integer> from = new ArrayList<>();
+        List<Integer> to = new ArrayList<>();
+        List<List<List<Integer>>> taken = new ArrayList<>();
+        int n = 0;
+        for (int i = 0; i < starts.length; i++) {
+            from.add(starts[i]);
+            to.add(end(i));
+            List<List<Integer>> own = new ArrayList<>();
+            for (int k = 0; k < project.activities().get(i).needs().size(); k++) {
+                own.add(serving.get(n++));
+            }
+            taken.add(own);
+        }
+        List<List<Integer>> held = serving.subList(n, serving.size());
+        int[] ends = to.stream().mapToInt(Integer::intValue).toArray();
+        Timetable timetable = new Timetable(from, to, taken, held, project.goal().at(ends));
+        return TimetableCheck.faults(project, timetable).isEmpty();
     }
 
     private static void take(int[] left, int[] span, int amount) {

@@ -3,13 +3,17 @@ package baywright.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -148,6 +152,95 @@ class ImproverTest {
             }
             return new Project(activities, resources, lags, holds, new Goal(terms), 16);
         });
+    }
+
+    /** The same with budgets of both resources over three days of five or six minutes, and rest from day to day. */
+    @Provide
+    Arbitrary<Project> smallWithDays() {
+        return Combinators.combine(small(), Arbitraries.integers().between(0, Integer.MAX_VALUE))
+                .as((project, seed) -> {
+                    Random random = new Random(seed);
+                    List<Window> days = List.of(new Window(0, 5), new Window(5, 10), new Window(10, 16));
+                    Map<Integer, Long> loads = new HashMap<>();
+                    for (int i = 0; i < project.activities().size(); i++) {
+                        loads.put(i, (long) random.nextInt(6));
+                    }
+                    List<Budget> budgets = new ArrayList<>();
+                    List<Rest> rests = new ArrayList<>();
+                    for (int r = 0; r < 2; r++) {
+                        if (random.nextInt(4) > 0) {
+                            budgets.add(new Budget("dose", r, 3 + random.nextInt(4), days, loads));
+                        }
+                        if (random.nextInt(2) > 0) {
+                            rests.add(new Rest(r, random.nextInt(4), 2 + random.nextInt(4), List.of(0, 5, 10)));
+                        }
+                    }
+                    return new Project(
+                            project.activities(),
+                            project.resources(),
+                            project.lags(),
+                            project.holds(),
+                            project.goal(),
+                            project.horizon(),
+                            budgets,
+                            rests);
+                });
+    }
+
+    @Property(tries = 400, shrinking = ShrinkingMode.OFF)
+    void daysAreKeptAsTryingEverythingKeepsThem(@ForAll("smallWithDays") Project project) {
+        findsWhatTryingEverythingFinds(project);
+        Statistics.label("budgets and rests")
+                .collect(project.budgets().size(), project.rests().size());
+        theFirstTimetableIsSoundAndNotBetterThanTheBest(project);
+    }
+
+    /** Whatever can be done with the people there are can be done when there is one more. */
+    @Property(tries = 200, shrinking = ShrinkingMode.OFF)
+    void oneMorePersonMakesNothingLater(@ForAll("smallWithDays") Project project) {
+        Improvement before = solve(project);
+        Improvement after = solve(withOneMore(project));
+        if (before.best().isPresent()) {
+            assertThat(after.best().orElseThrow().goal())
+                    .isLessThanOrEqualTo(before.best().get().goal());
+        }
+    }
+
+    /** One more of the second resource, for whom the same budgets count. */
+    private static Project withOneMore(Project project) {
+        List<Resource> resources = new ArrayList<>(project.resources());
+        resources.add(Resource.of("one more", 1));
+        List<Activity> activities = project.activities().stream()
+                .map(a -> new Activity(
+                        a.id(),
+                        a.minutes(),
+                        a.hours(),
+                        a.breaks(),
+                        a.earliest(),
+                        a.latest(),
+                        a.needs().stream().map(ImproverTest::orOneMore).toList()))
+                .toList();
+        List<Hold> holds = project.holds().stream()
+                .map(h -> new Hold(h.id(), h.activities(), orOneMore(h.need())))
+                .toList();
+        List<Budget> budgets = new ArrayList<>(project.budgets());
+        project.budgets().stream()
+                .filter(b -> b.resource() == 1)
+                .forEach(b -> budgets.add(new Budget(b.id(), 2, b.most(), b.periods(), b.loads())));
+        List<Rest> rests = new ArrayList<>(project.rests());
+        project.rests().stream()
+                .filter(r -> r.resource() == 1)
+                .forEach(r -> rests.add(new Rest(2, r.least(), r.span(), r.cuts())));
+        return new Project(
+                activities, resources, project.lags(), holds, project.goal(), project.horizon(), budgets, rests);
+    }
+
+    private static Need orOneMore(Need need) {
+        List<Integer> able = new ArrayList<>(need.anyOf());
+        if (able.contains(1)) {
+            able.add(2);
+        }
+        return new Need(able, need.count(), need.amount());
     }
 
     private static Lag.Point point(int drawn) {

@@ -33,6 +33,8 @@ final class TimetableCheck {
         for (int r = 0; r < project.resources().size(); r++) {
             resource(r);
         }
+        project.budgets().forEach(this::budget);
+        project.rests().forEach(this::rest);
         long goal = 0;
         for (Goal.Term term : project.goal().terms()) {
             int end = timetable.end(term.activity());
@@ -86,6 +88,79 @@ final class TimetableCheck {
         int to = lag.until() == Lag.Point.START ? timetable.start(lag.to()) : timetable.end(lag.to());
         boolean most = lag.most().isEmpty() || to - from <= lag.most().getAsInt();
         expect(to - from >= lag.least() && most, lag + " waits " + (to - from));
+    }
+
+    // ---- days
+
+    /** How often a resource serves an activity, through its own needs. */
+    private int served(int activity, int resource) {
+        int times = 0;
+        for (List<Integer> by : timetable.taken().get(activity)) {
+            times += by.contains(resource) ? 1 : 0;
+        }
+        return times;
+    }
+
+    private void budget(Budget budget) {
+        for (Window period : budget.periods()) {
+            long sum = 0;
+            for (int i = 0; i < project.activities().size(); i++) {
+                int times = served(i, budget.resource());
+                for (int h = 0; h < project.holds().size(); h++) {
+                    boolean member = project.holds().get(h).activities().contains(i);
+                    times += member && timetable.held().get(h).contains(budget.resource()) ? 1 : 0;
+                }
+                int worked = 0;
+                for (int minute = timetable.start(i); minute < timetable.end(i); minute++) {
+                    boolean in = period.from() <= minute && minute < period.to();
+                    worked += in && isOpen(project.activities().get(i).hours(), minute) ? 1 : 0;
+                }
+                long load = budget.loads().getOrDefault(i, 0L);
+                int minutes = Math.max(1, project.activities().get(i).minutes());
+                sum += times * -Math.floorDiv(-load * worked, minutes);
+            }
+            expect(sum <= budget.most(), budget.id() + " of " + budget.resource() + " is " + sum + " in " + period);
+        }
+    }
+
+    private record Piece(int day, int from, int to) {}
+
+    private void rest(Rest rest) {
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < project.activities().size(); i++) {
+            if (served(i, rest.resource()) > 0) {
+                pieces(i, rest, pieces);
+            }
+        }
+        for (Piece a : pieces) {
+            for (Piece b : pieces) {
+                if (a.day() == b.day()) {
+                    expect(b.to() - a.from() <= rest.span(), "day " + a.day() + " is long: " + a + " to " + b);
+                } else if (a.day() < b.day()) {
+                    expect(b.from() - a.to() >= rest.least(), "little rest between " + a + " and " + b);
+                }
+            }
+        }
+    }
+
+    private void pieces(int i, Rest rest, List<Piece> pieces) {
+        int from = timetable.start(i);
+        int to = timetable.end(i);
+        if (project.activities().get(i).rigid()) {
+            if (to > from) {
+                pieces.add(new Piece(day(rest, from), from, to));
+            }
+            return;
+        }
+        for (int minute = from; minute < to; minute++) {
+            if (isOpen(project.activities().get(i).hours(), minute)) {
+                pieces.add(new Piece(day(rest, minute), minute, minute + 1));
+            }
+        }
+    }
+
+    private static int day(Rest rest, int minute) {
+        return (int) rest.cuts().stream().filter(c -> c <= minute).count() - 1;
     }
 
     private record Taken(int from, int to, int amount) {}
