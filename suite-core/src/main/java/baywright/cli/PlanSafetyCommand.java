@@ -5,6 +5,7 @@ import baywright.safety.HazardSheet;
 import baywright.safety.PersonDay;
 import baywright.safety.Remedy;
 import baywright.safety.SafetyReport;
+import baywright.schedule.ShopScheduler;
 import baywright.site.JudgedJob;
 import baywright.site.Numbers;
 import baywright.site.Site;
@@ -30,6 +31,9 @@ import picocli.CommandLine.Parameters;
 @Command(name = "safety", resourceBundle = CommandTree.HELP)
 final class PlanSafetyCommand implements Callable<Integer> {
 
+    private static final int LEAST_WIDTH = 8;
+    private static final long IMPROVED = 3_000_000_000L;
+
     private final Session session;
 
     @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
@@ -50,12 +54,18 @@ final class PlanSafetyCommand implements Callable<Integer> {
     @Option(names = "--language", paramLabel = "CODE", descriptionKey = "safety-language")
     private Optional<String> language = Optional.empty();
 
+    @Option(names = "--timetable", descriptionKey = "safety-timetable")
+    private boolean timetable;
+
     PlanSafetyCommand(Session session) {
         this.session = session;
     }
 
     @Override
     public Integer call() {
+        if (timetable && (day.isPresent() || apply.isPresent())) {
+            throw session.badInput("safety.timetable-alone");
+        }
         if (day.isPresent()) {
             if (apply.isPresent()) {
                 throw session.badInput("safety.day-apply");
@@ -63,7 +73,12 @@ final class PlanSafetyCommand implements Callable<Integer> {
             return new SafetyDay(session, job, day.get(), new SafetySheet(session, html, pdf, language)).show();
         }
         OpenedJob opened = OpenedJob.at(session, job);
-        JudgedJob judged = opened.site().judge(opened.job());
+        Optional<JudgedJob> found =
+                timetable ? timed(opened) : Optional.of(opened.site().judge(opened.job()));
+        if (found.isEmpty()) {
+            throw session.badInput("safety.no-timetable", session.command(), session.shown(job));
+        }
+        JudgedJob judged = found.get();
         Optional<Remedy> chosen = apply.map(n -> chosen(judged.safety(), n));
         String way =
                 apply.map(new RemedyPrinter(session, judged.safety())::sentence).orElse("");
@@ -89,6 +104,16 @@ final class PlanSafetyCommand implements Callable<Integer> {
         return shown.safety().holds() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }
 
+    /** By the timetable that 'plan timetable' shows. */
+    private static Optional<JudgedJob> timed(OpenedJob opened) {
+        Site site = opened.site();
+        return ShopScheduler.timetable(
+                        List.of(site.toTime(opened.job())),
+                        site.shop().calendar(),
+                        ShopScheduler.Effort.until(System.nanoTime() + IMPROVED))
+                .map(t -> site.judge(opened.job(), t));
+    }
+
     private Remedy chosen(SafetyReport safety, int number) {
         if (number < 1 || number > safety.remedies().size()) {
             throw session.badInput("safety.no-such", number, safety.remedies().size());
@@ -112,7 +137,8 @@ final class PlanSafetyCommand implements Callable<Integer> {
         printer.print(findings);
         days(safety);
         String share = session.text(
-                "safety.assumed", worked.safe().settings().vibration().triggerShare());
+                timetable ? "safety.assumed.timetable" : "safety.assumed",
+                worked.safe().settings().vibration().triggerShare());
         Wrap.lines(share, Console.WIDTH).forEach(session.console().out()::println);
         new RemedyPrinter(session, worked.safety()).print(session.shown(job));
         Console console = session.console();
@@ -125,12 +151,17 @@ final class PlanSafetyCommand implements Callable<Integer> {
 
     private void days(SafetyReport safety) {
         Numbers numbers = new Numbers(session.console().locale());
+        int width = safety.days().stream()
+                .mapToInt(d -> d.name().length())
+                .map(length -> Math.max(LEAST_WIDTH, length))
+                .max()
+                .orElse(LEAST_WIDTH);
         session.say("safety.exposure");
         session.console()
                 .out()
                 .println(String.format(
                         Locale.ROOT,
-                        "  %-12s %-8s %16s %8s %16s %16s",
+                        "  %-12s %-" + width + "s %16s %8s %16s %16s",
                         session.text("safety.day"),
                         session.text("safety.hand"),
                         session.text("safety.vibration"),
@@ -143,9 +174,9 @@ final class PlanSafetyCommand implements Callable<Integer> {
                     .out()
                     .println(String.format(
                             Locale.ROOT,
-                            "  %-12s %-8s %11s m/s² %8s %10s dB(A) %10s dB(A)",
+                            "  %-12s %-" + width + "s %11s m/s² %8s %10s dB(A) %10s dB(A)",
                             day.day(),
-                            session.text("safety.person", day.hand()),
+                            day.name().isEmpty() ? session.text("safety.person", day.hand()) : day.name(),
                             figure(numbers, day.dailyVibration()),
                             figure(numbers, day.vibrationPoints()),
                             noise ? figure(numbers, day.dailyNoise()) : "-",
@@ -166,6 +197,9 @@ final class PlanSafetyCommand implements Callable<Integer> {
             ObjectNode one = days.addObject();
             one.put("day", day.day().toString());
             one.put("hand", day.hand());
+            if (!day.name().isEmpty()) {
+                one.put("person", day.name());
+            }
             one.put("vibration", rounded(day.dailyVibration()));
             one.put("points", rounded(day.vibrationPoints()));
             if (!day.noise().isEmpty()) {

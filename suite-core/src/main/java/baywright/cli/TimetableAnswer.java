@@ -12,9 +12,11 @@ import baywright.schedule.ShopTimetable;
 import baywright.schedule.TimedShop;
 import baywright.site.Site;
 import baywright.workspace.Job;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Times jobs and says what came out. */
 final class TimetableAnswer {
@@ -52,6 +54,12 @@ final class TimetableAnswer {
         Optional<TimedShop> found = ShopScheduler.timed(booked, calendar, effort());
         TimetablePrinter printer = new TimetablePrinter(session, site, jobs, seconds > 0);
         if (found.isEmpty()) {
+            List<Integer> over = overLimits(booked, calendar);
+            if (!over.isEmpty()) {
+                over.forEach(j ->
+                        printer.overLimits(jobs.get(j), site.judge(jobs.get(j)).safety()));
+                return ExitStatus.STOPPED;
+            }
             for (int j = 0; j < jobs.size(); j++) {
                 boolean holds = Prover.prove(
                                 booked.get(j).setting(), booked.get(j).plan())
@@ -71,10 +79,14 @@ final class TimetableAnswer {
                 ? Optional.of(Progress.during(
                         session, "timetable.simulating", () -> site.chance(found.get(), Outlook.usual(), Watch.NOBODY)))
                 : Optional.empty();
+        ExposureTable exposure = new ExposureTable(session, site.shop().safety(), site.exposures(jobs, timetable));
         if (session.json()) {
-            Answers.print(session, TimetableJson.of(timetable, helps, onADay, chances));
+            ObjectNode answer = TimetableJson.of(timetable, helps, onADay, chances);
+            answer.set("exposure", exposure.json());
+            Answers.print(session, answer);
         } else {
             printer.print(timetable, helps, onADay, chances);
+            exposure.print();
         }
         return timetable.keepsPromises() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }
@@ -85,6 +97,19 @@ final class TimetableAnswer {
         return seconds == 0
                 ? ShopScheduler.Effort.AT_ONCE
                 : new ShopScheduler.Effort(1, CONFLICTS_OF_A_TRY, () -> System.nanoTime() - end > 0);
+    }
+
+    /** Jobs that have a timetable only when people and bays may be given more in a day than is allowed, by place. */
+    private List<Integer> overLimits(List<BookedJob> booked, ShopCalendar calendar) {
+        return IntStream.range(0, booked.size())
+                .filter(j -> !booked.get(j).loads().isEmpty())
+                .filter(j -> isTimed(booked.get(j).withoutLoads(), calendar) && !isTimed(booked.get(j), calendar))
+                .boxed()
+                .toList();
+    }
+
+    private boolean isTimed(BookedJob job, ShopCalendar calendar) {
+        return ShopScheduler.timetable(List.of(job), calendar, effort()).isPresent();
     }
 
     private ShopScheduler.Effort effort() {

@@ -2,6 +2,7 @@ package baywright.cli;
 
 import baywright.library.Stage;
 import baywright.plan.Step;
+import baywright.safety.SafetyReport;
 import baywright.schedule.Help;
 import baywright.schedule.ShopChance;
 import baywright.schedule.ShopTimetable;
@@ -67,6 +68,27 @@ final class TimetablePrinter {
             session.say("timetable.none.help");
         } else {
             session.say("timetable.circle", String.join(", ", circle));
+        }
+    }
+
+    /** A job whose steps bring more in a day than people or a bay may be given, with the ways out that were tried. */
+    void overLimits(Job job, SafetyReport safety) {
+        RemedyPrinter ways = new RemedyPrinter(session, safety);
+        if (session.json()) {
+            ObjectNode answer = Answers.object();
+            answer.put("timed", false);
+            answer.put("job", job.id());
+            answer.put("overLimits", true);
+            answer.set("waysOut", ways.json());
+            Answers.print(session, answer);
+            return;
+        }
+        String shown = session.shown(site.workspace().root().resolve("jobs").resolve(job.id()));
+        String text = session.text("timetable.over-limits", job.title());
+        Wrap.lines(text, Console.WIDTH).forEach(session.console().out()::println);
+        ways.print(shown);
+        if (safety.remedies().isEmpty()) {
+            session.say("timetable.over-limits.read-on", session.command(), shown);
         }
     }
 

@@ -26,19 +26,16 @@ final class AirRule {
     private record Sum(StepWork worst, double percent) {}
 
     private final SafetyCase all;
-    private final Hazards hazards;
 
     AirRule(SafetyCase all) {
         this.all = all;
-        hazards = new Hazards(all);
     }
 
     List<Finding> check(List<DayBook.Stint> stints) {
         Map<Place, Sum> sums = new LinkedHashMap<>();
         for (DayBook.Stint stint : stints) {
-            String bay = hazards.bay(stint.work());
-            Double air = all.settings().air().ventilation().get(bay);
-            double percent = air == null ? 0 : air > 0 ? percent(stint, air) : 0;
+            String bay = stint.bay();
+            double percent = stint.share() * percent(stint.work(), bay);
             if (percent > 0) {
                 sums.merge(
                         new Place(stint.day(), bay),
@@ -52,14 +49,20 @@ final class AirRule {
         return findings;
     }
 
+    /** What a step leaves in a bay; 0 where nothing is known of its air. */
+    double percent(StepWork work, String bay) {
+        Double air = all.settings().air().ventilation().get(bay);
+        return air == null || air <= 0 ? 0 : percent(work, (double) air);
+    }
+
     /** Vapour does not know how long it took: volume over eight hours is concentration times time over eight hours. */
-    private double percent(DayBook.Stint stint, double air) {
+    private double percent(StepWork work, double air) {
         double percent = 0;
-        for (StepWork.Use use : stint.work().uses()) {
+        for (StepWork.Use use : work.uses()) {
             SafetySettings.Solvent solvent = all.settings().air().items().get(use.item());
             Optional<Substance> substance = solvent == null ? Optional.empty() : Substance.of(solvent.substance());
             if (substance.isPresent() && use.amount().dimension() == baywright.quantity.Dimension.VOLUME) {
-                double millilitres = use.amount().inBase().doubleValue() * stint.share() * solvent.percent() / 100;
+                double millilitres = use.amount().inBase().doubleValue() * solvent.percent() / 100;
                 double ppm = SolventAir.concentration(
                         millilitres / HOURS,
                         substance.get().density(),

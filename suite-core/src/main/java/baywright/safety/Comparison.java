@@ -10,6 +10,12 @@ public enum Comparison {
 
     private static final double EQUAL = 1e-9;
 
+    /** The most that has not reached a border. */
+    public double most(double border) {
+        double margin = Math.abs(border) * EQUAL;
+        return this == EXCEEDS ? border + margin : Math.nextDown(border - margin);
+    }
+
     /** Whether a value has reached a border. */
     public boolean reached(double value, double border) {
         double margin = Math.abs(border) * EQUAL;

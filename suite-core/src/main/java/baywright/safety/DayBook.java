@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * When and on which day a step is worked until there is a timetable: one step after the other. Where the plan fixes a later
+ * When and on which day a step is worked: as a timetable says, or without one, one step after the other. Where the plan fixes a later
  * start, the plan's own clock counts up to it, as long as it keeps within a day; after the last fixed start, and where the
  * clock runs into the night, a day's work from the hour of the job's start counts, waits respected. Weekends are not known.
  */
@@ -25,8 +25,10 @@ final class DayBook {
      * @param from  when it begins
      * @param to    when it ends or is broken off, on the same day or at its midnight
      * @param share of the step's hands-on time, above 0 to 1
+     * @param people ids of who does it; empty: nobody was named
+     * @param bay   id of the bay; empty: none is known
      */
-    record Stint(StepWork work, LocalDateTime from, LocalDateTime to, double share) {
+    record Stint(StepWork work, LocalDateTime from, LocalDateTime to, double share, List<String> people, String bay) {
         LocalDate day() {
             return from.toLocalDate();
         }
@@ -36,6 +38,7 @@ final class DayBook {
     private static final double SECONDS = 60;
 
     private final SafetyCase all;
+    private final Hazards hazards;
     private final List<Stint> stints = new ArrayList<>();
     private final Map<String, Proof.Slot> slots = new HashMap<>();
     private final Map<String, StepWork> works = new HashMap<>();
@@ -43,6 +46,7 @@ final class DayBook {
 
     private DayBook(SafetyCase all) {
         this.all = all;
+        hazards = new Hazards(all);
         now = all.setting().start();
         all.proof().clock().forEach(slot -> slots.putIfAbsent(slot.step(), slot));
         all.work().steps().forEach(w -> works.putIfAbsent(w.step(), w));
@@ -50,6 +54,9 @@ final class DayBook {
 
     static List<Stint> of(SafetyCase all) {
         DayBook book = new DayBook(all);
+        if (!all.spells().isEmpty()) {
+            return book.timed();
+        }
         book.firstVehicle();
         for (int vehicle = 1; vehicle < all.vehicles(); vehicle++) {
             for (Step step : all.plan().steps()) {
@@ -57,6 +64,20 @@ final class DayBook {
             }
         }
         return book.stints;
+    }
+
+    private List<Stint> timed() {
+        for (Spell spell : all.spells()) {
+            StepWork work = works.get(spell.step());
+            if (work != null) {
+                stints.add(new Stint(work, spell.from(), spell.to(), spell.share(), spell.people(), spell.bay()));
+            }
+        }
+        return stints;
+    }
+
+    private void add(StepWork work, LocalDateTime from, LocalDateTime to, double share) {
+        stints.add(new Stint(work, from, to, share, List.of(), hazards.bay(work)));
     }
 
     private void firstVehicle() {
@@ -93,7 +114,7 @@ final class DayBook {
         LocalDateTime from = later(all.setting().start(), slot.start().doubleValue());
         now = later(all.setting().start(), slot.end().doubleValue());
         if (work != null) {
-            stints.add(new Stint(work, from, now, 1));
+            add(work, from, now, 1);
         }
     }
 
@@ -121,7 +142,7 @@ final class DayBook {
             double taken = Math.min(left, Math.max(room, 0));
             LocalDateTime from = now;
             now = later(now, taken);
-            stints.add(new Stint(work, from, now, minutes > NOTHING ? taken / minutes : 1));
+            add(work, from, now, minutes > NOTHING ? taken / minutes : 1);
             left -= taken;
             if (left > NOTHING && taken < 1) {
                 now = end;

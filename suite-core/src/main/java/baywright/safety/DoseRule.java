@@ -57,7 +57,8 @@ final class DoseRule {
                 day.hand(),
                 rounded(value, 1),
                 BigDecimal.valueOf(border).stripTrailingZeros(),
-                rounded(points, 0));
+                rounded(points, 0),
+                day.name());
         String code = agent == Agent.VIBRATION ? SafetyCodes.VIBRATION : SafetyCodes.NOISE;
         return new Finding(code, severity, day.worst(agent), List.of(), reason);
     }

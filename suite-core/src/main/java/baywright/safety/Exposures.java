@@ -23,7 +23,12 @@ final class Exposures {
         }
     }
 
+    /** Whose hands; named hands are counted by their place among the people of the shop. */
+    private record Hand(int number, String name) {}
+
     private static final class Sums {
+        private String name = "";
+        private double vapour;
         private final List<PersonDay.Dose> vibration = new ArrayList<>();
         private final List<PersonDay.Dose> noise = new ArrayList<>();
     }
@@ -32,13 +37,16 @@ final class Exposures {
 
     static List<PersonDay> of(SafetyCase all, List<DayBook.Stint> stints) {
         Hazards hazards = new Hazards(all);
+        AirRule air = new AirRule(all);
         Map<Key, Sums> sums = new TreeMap<>();
         for (DayBook.Stint stint : stints) {
             StepWork work = stint.work();
-            int hands = hands(all, work);
-            double hours = handsOnMinutes(all, work) * stint.share() / MINUTES;
-            for (int hand = 1; hand <= hands; hand++) {
-                Sums own = sums.computeIfAbsent(new Key(stint.day(), hand), k -> new Sums());
+            List<Hand> hands = hands(all, stint);
+            double hours = handsOnMinutes(all, work, hands.size()) * stint.share() / MINUTES;
+            for (Hand hand : hands) {
+                Sums own = sums.computeIfAbsent(new Key(stint.day(), hand.number()), k -> new Sums());
+                own.name = hand.name();
+                own.vapour += stint.share() * air.percent(work, stint.bay());
                 add(
                         own.vibration,
                         work,
@@ -51,7 +59,8 @@ final class Exposures {
             }
         }
         List<PersonDay> days = new ArrayList<>();
-        sums.forEach((key, own) -> days.add(new PersonDay(key.day(), key.hand(), own.vibration, own.noise)));
+        sums.forEach((key, own) ->
+                days.add(new PersonDay(key.day(), key.hand(), own.name, own.vibration, own.noise, own.vapour)));
         return days;
     }
 
@@ -62,13 +71,29 @@ final class Exposures {
         }
     }
 
+    private static List<Hand> hands(SafetyCase all, DayBook.Stint stint) {
+        List<Hand> hands = new ArrayList<>();
+        for (int i = 0; i < all.people().size(); i++) {
+            Worker person = all.people().get(i);
+            if (stint.people().contains(person.id())) {
+                hands.add(new Hand(i + 1, person.name()));
+            }
+        }
+        if (hands.isEmpty()) {
+            for (int i = 1; i <= hands(all, stint.work()); i++) {
+                hands.add(new Hand(i, ""));
+            }
+        }
+        return hands;
+    }
+
     /** How many take part: those that the stage asks for, or as many as take turns. */
     static int hands(SafetyCase all, StepWork work) {
         return Math.max(work.crew().people(), all.job().step(work.step()).people());
     }
 
-    /** Minutes of one of them: the crew's time, divided where more take turns. */
-    static double handsOnMinutes(SafetyCase all, StepWork work) {
+    /** Minutes of one of so many: the crew's time, divided where more take turns. */
+    static double handsOnMinutes(SafetyCase all, StepWork work, int hands) {
         Crew crew = work.crew();
         ThreePoint points = work.attendedMinutes();
         double one =
@@ -78,6 +103,6 @@ final class Exposures {
                     case MOST -> points.most().doubleValue();
                 };
         double together = one * StepWork.share(crew, crew.people()).doubleValue();
-        return together * crew.people() / hands(all, work);
+        return together * crew.people() / Math.max(hands, crew.people());
     }
 }

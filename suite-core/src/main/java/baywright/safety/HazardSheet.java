@@ -251,8 +251,10 @@ public record HazardSheet(
                 new PersonDay(
                         day,
                         1,
+                        "",
                         of.stream().flatMap(d -> d.vibration().stream()).toList(),
-                        of.stream().flatMap(d -> d.noise().stream()).toList()))));
+                        of.stream().flatMap(d -> d.noise().stream()).toList(),
+                        of.stream().mapToDouble(PersonDay::vapour).sum()))));
         return all;
     }
 
@@ -265,7 +267,11 @@ public record HazardSheet(
         for (DayBook.Stint stint : stints) {
             String key = stint.day() + " " + stint.work().step();
             if (entered.add(key)) {
-                String bay = hazards.place(stint.work()).map(Bay::title).orElse("");
+                String bay = all.setting().bays().stream()
+                        .filter(b -> b.id().equals(stint.bay()))
+                        .map(Bay::title)
+                        .findFirst()
+                        .orElse("");
                 sorted.computeIfAbsent(stint.day(), d -> new LinkedHashMap<>())
                         .computeIfAbsent(bay, b -> new ArrayList<>())
                         .add(task(all, hazards, job, stint.work(), shares.get(key)));
@@ -291,7 +297,7 @@ public record HazardSheet(
                 risks,
                 wear,
                 Exposures.hands(all, work),
-                Math.round(Exposures.handsOnMinutes(all, work) * share));
+                Math.round(Exposures.handsOnMinutes(all, work, Exposures.hands(all, work)) * share));
     }
 
     private static String title(SafetyCase all, StepWork work) {

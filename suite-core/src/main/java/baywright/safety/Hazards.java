@@ -92,10 +92,15 @@ final class Hazards {
 
     /** The first bay of the shop that is of the step's kind. */
     Optional<Bay> place(StepWork work) {
+        return places(work).stream().findFirst();
+    }
+
+    /** The bays of the shop that are of the step's kind. */
+    List<Bay> places(StepWork work) {
         String kind = bayKind(work);
         return all.setting().bays().stream()
                 .filter(b -> kind.isEmpty() || b.kind().contains(kind))
-                .findFirst();
+                .toList();
     }
 
     /** What is kept apart from other things by its selectors, such as {@code group:acid}, each under words for people. */

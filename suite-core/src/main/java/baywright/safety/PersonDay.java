@@ -1,23 +1,50 @@
 package baywright.safety;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * What one pair of hands takes in on a day. Hands are numbered; who they belong to is for a timetable to say.
+ * What one pair of hands takes in on a day. Hands are numbered; a timetable says whose they are.
  *
  * @param day       the day
- * @param hand      from 1
+ * @param hand      from 1; of a named person their place among the people of the shop
+ * @param name      who it is; empty: nobody in particular
  * @param vibration use of vibrating machines with the trigger pulled
  * @param noise     noise at the ear without protector
+ * @param vapour    what their own steps give off, averaged over eight hours; percent of the limits
  */
-public record PersonDay(LocalDate day, int hand, List<Dose> vibration, List<Dose> noise) {
+public record PersonDay(LocalDate day, int hand, String name, List<Dose> vibration, List<Dose> noise, double vapour) {
 
     public PersonDay {
         vibration = List.copyOf(vibration);
         noise = List.copyOf(noise);
+    }
+
+    /** The days of several jobs with what each person takes in on all of them; in order of day and person. */
+    public static List<PersonDay> together(List<PersonDay> days) {
+        Map<String, PersonDay> sums = new LinkedHashMap<>();
+        days.stream()
+                .sorted(Comparator.comparing(PersonDay::day).thenComparing(PersonDay::hand))
+                .forEach(d -> sums.merge(d.day() + " " + d.hand(), d, PersonDay::plus));
+        return List.copyOf(sums.values());
+    }
+
+    private PersonDay plus(PersonDay other) {
+        List<Dose> shaking = new ArrayList<>(vibration);
+        shaking.addAll(other.vibration);
+        List<Dose> loud = new ArrayList<>(noise);
+        loud.addAll(other.noise);
+        return new PersonDay(day, hand, name, shaking, loud, vapour + other.vapour);
+    }
+
+    /** Whether there is anything to be exposed to. */
+    public boolean isExposed() {
+        return !vibration.isEmpty() || !noise.isEmpty() || vapour > 0;
     }
 
     /**

@@ -31,11 +31,7 @@ record Presence(StepWork work, String bay, LocalDateTime from, LocalDateTime to,
         for (int i = 0; i < stints.size(); i++) {
             DayBook.Stint stint = stints.get(i);
             presences.add(new Presence(
-                    stint.work(),
-                    hazards.bay(stint.work()),
-                    stint.from(),
-                    end(stints, i),
-                    hazards.things(stint.work())));
+                    stint.work(), stint.bay(), stint.from(), end(stints, i), hazards.things(stint.work())));
         }
         return presences;
     }

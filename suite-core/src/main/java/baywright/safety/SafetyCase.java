@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param people   who works there; empty: nobody was named
  * @param vehicles how many alike, from 1; their work follows one upon the other
  * @param others   other jobs of the shop at about that time
+ * @param spells   when who does what by a timetable, in order of time; empty: the order of the steps counts
  */
 public record SafetyCase(
         Setting setting,
@@ -32,9 +33,25 @@ public record SafetyCase(
         JobSafety job,
         List<Worker> people,
         int vehicles,
-        List<Booked> others) {
+        List<Booked> others,
+        List<Spell> spells) {
+
+    /** Without a timetable. */
+    public SafetyCase(
+            Setting setting,
+            Plan plan,
+            Proof proof,
+            PlanWork work,
+            SafetySettings settings,
+            JobSafety job,
+            List<Worker> people,
+            int vehicles,
+            List<Booked> others) {
+        this(setting, plan, proof, work, settings, job, people, vehicles, others, List.of());
+    }
 
     public SafetyCase {
+        spells = List.copyOf(spells);
         people = List.copyOf(people);
         others = List.copyOf(others);
         if (vehicles < 1) {
@@ -52,7 +69,12 @@ public record SafetyCase(
 
     /** The same with other jobs of the shop beside it. */
     public SafetyCase beside(List<Booked> jobs) {
-        return new SafetyCase(setting, plan, proof, work, settings, job, people, vehicles, jobs);
+        return new SafetyCase(setting, plan, proof, work, settings, job, people, vehicles, jobs, spells);
+    }
+
+    /** The same by a timetable: its days, people and bays count, not the order of the steps. */
+    public SafetyCase timed(List<Spell> timetable) {
+        return new SafetyCase(setting, plan, proof, work, settings, job, people, vehicles, others, timetable);
     }
 
     /** The same with another plan and other words about its safety. */

@@ -15,6 +15,11 @@ public final class SafetyCheck {
         return new SafetyReport(report.days(), report.findings(), new RemedyFinder(all, report).find());
     }
 
+    /** What each person takes in on each day, in order of day and person. */
+    public static List<PersonDay> exposures(SafetyCase all) {
+        return Exposures.of(all, DayBook.of(all));
+    }
+
     /** The same without ways out, for those who judge many variants: finding the ways takes most of the time. */
     public static SafetyReport withoutRemedies(SafetyCase all) {
         List<DayBook.Stint> stints = DayBook.of(all);

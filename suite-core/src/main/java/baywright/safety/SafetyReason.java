@@ -15,9 +15,17 @@ public sealed interface SafetyReason extends Reason.Beyond {
      * @param grade {@code limit}, {@code action}, {@code upper} or {@code lower}
      * @param value m/s² or dB(A), one decimal
      * @param points exposure points of the day
+     * @param name   who it is; empty: nobody in particular
      */
     record Dose(
-            Agent agent, String grade, LocalDate day, int hand, BigDecimal value, BigDecimal border, BigDecimal points)
+            Agent agent,
+            String grade,
+            LocalDate day,
+            int hand,
+            BigDecimal value,
+            BigDecimal border,
+            BigDecimal points,
+            String name)
             implements SafetyReason {
         @Override
         public String key() {
@@ -26,7 +34,8 @@ public sealed interface SafetyReason extends Reason.Beyond {
 
         @Override
         public List<Object> values() {
-            return List.of(day.toString(), hand, value.toPlainString(), border.toPlainString(), points.toPlainString());
+            Object who = name.isEmpty() ? hand : name;
+            return List.of(day.toString(), who, value.toPlainString(), border.toPlainString(), points.toPlainString());
         }
     }
 

@@ -113,6 +113,10 @@ public final class SheetHtml {
         add("</tbody></table>");
     }
 
+    private boolean isTimed() {
+        return sheet.exposed().stream().anyMatch(e -> !e.day().name().isEmpty());
+    }
+
     private void exposures() {
         if (sheet.exposed().isEmpty()) {
             return;
@@ -130,7 +134,7 @@ public final class SheetHtml {
             boolean all = sheet.ofDay() && one.job().isEmpty();
             String first = sheet.ofDay() ? one.job() : words.date(day.day());
             add("<tr><td>" + text(all ? words.say("one-person") : first) + "</td><td>"
-                    + text(all ? "" : words.say("hand", day.hand())) + "</td>"
+                    + text(all ? "" : day.name().isEmpty() ? words.say("hand", day.hand()) : day.name()) + "</td>"
                     + number(vibration, day.dailyVibration(), 1, " m/s²")
                     + number(vibration, day.vibrationPoints(), 0, "")
                     + number(noise, day.dailyNoise(), 1, " dB(A)")
@@ -140,7 +144,7 @@ public final class SheetHtml {
         SafetySettings settings = sheet.settings();
         add("<p class=\"small\">"
                 + text(words.say(
-                        "reckoned",
+                        isTimed() ? "reckoned-timed" : "reckoned",
                         words.figure(settings.day().minutes() / (double) MINUTES),
                         words.say(settings.day().reckoning().name().toLowerCase(Locale.ROOT)),
                         words.figure(100 * settings.vibration().triggerShare()),

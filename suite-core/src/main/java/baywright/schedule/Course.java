@@ -59,6 +59,13 @@ final class Course {
         return rigid ? in.to() - worked : at(open(in.to()) - worked);
     }
 
+    /** From the first to the last minute worked in a window, where there is one. */
+    Window within(int start, Window in) {
+        int begin = Math.max(start, in.from());
+        int last = Math.min(end(start), in.to());
+        return rigid ? new Window(begin, last) : new Window(at(open(begin)), at(open(last) - 1) + 1);
+    }
+
     /** Index of the first window that ends after a minute. */
     private int indexAt(int minute) {
         int low = 0;

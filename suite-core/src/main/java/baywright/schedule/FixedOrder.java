@@ -71,6 +71,8 @@ final class FixedOrder {
             earliest[i] = activity.earliest();
             clocks[i] = new WorkClock(activity, i < activities ? away(project, timetable, i) : List.of());
         }
+        project.budgets().forEach(budget -> notBeforePeriod(budget, timetable));
+        project.rests().forEach(rest -> notBeforeRest(rest, project, timetable));
         List<Arc> arcs = arcs(project, timetable);
         int[] first = order(arcs, timetable);
         arcs = needed(arcs, first);
@@ -103,6 +105,31 @@ final class FixedOrder {
      */
     static FixedOrder of(Project project, Timetable timetable) {
         return new FixedOrder(project, timetable);
+    }
+
+    /** What was put off for the sake of a day's budget is not done sooner because others were quick. */
+    private void notBeforePeriod(Budget budget, Timetable timetable) {
+        budget.loads().forEach((i, load) -> {
+            int start = timetable.start(i);
+            for (Window period : budget.periods()) {
+                boolean begins = period.from() <= start && start < period.to();
+                if (begins && load > 0) {
+                    earliest[i] = Math.max(earliest[i], timetable.end(i) <= period.to() ? period.from() : start);
+                }
+            }
+        });
+    }
+
+    /** Whoever rests does not begin a day sooner because others were quick. */
+    private void notBeforeRest(Rest rest, Project project, Timetable timetable) {
+        Map<Integer, Integer> firstOfDay = new HashMap<>();
+        for (int i = 0; i < project.activities().size(); i++) {
+            if (timetable.taken().get(i).stream().anyMatch(by -> by.contains(rest.resource()))) {
+                firstOfDay.merge(
+                        rest.day(timetable.start(i)), i, (a, b) -> timetable.start(a) <= timetable.start(b) ? a : b);
+            }
+        }
+        firstOfDay.values().forEach(i -> earliest[i] = Math.max(earliest[i], timetable.start(i)));
     }
 
     /** Most-waits that can be missed. */

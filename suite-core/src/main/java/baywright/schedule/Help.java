@@ -178,7 +178,8 @@ public record Help(Kind kind, String what, Optional<LocalDate> day, long gained,
                 people,
                 calendar.bays(),
                 calendar.machines(),
-                calendar.rooms());
+                calendar.rooms(),
+                calendar.working());
     }
 
     private static OpeningTimes longer(OpeningTimes hours, LocalDate day, LocalTime closing) {
@@ -200,20 +201,38 @@ public record Help(Kind kind, String what, Optional<LocalDate> day, long gained,
         List<ShopCalendar.Hand> people = new ArrayList<>(calendar.people());
         people.add(new ShopCalendar.Hand("one-more", "", List.copyOf(skills), hours));
         return new ShopCalendar(
-                calendar.zone(), calendar.hours(), people, calendar.bays(), calendar.machines(), calendar.rooms());
+                calendar.zone(),
+                calendar.hours(),
+                people,
+                calendar.bays(),
+                calendar.machines(),
+                calendar.rooms(),
+                calendar.working());
     }
 
     private static ShopCalendar withPlace(ShopCalendar calendar, String bay) {
         Map<String, Integer> bays = new LinkedHashMap<>(calendar.bays());
         bays.put(bay, calendar.places(bay) + 1);
         return new ShopCalendar(
-                calendar.zone(), calendar.hours(), calendar.people(), bays, calendar.machines(), calendar.rooms());
+                calendar.zone(),
+                calendar.hours(),
+                calendar.people(),
+                bays,
+                calendar.machines(),
+                calendar.rooms(),
+                calendar.working());
     }
 
     private static ShopCalendar withRoom(ShopCalendar calendar, String bay, LocalDate day) {
         List<ShopCalendar.Room> rooms = new ArrayList<>(calendar.rooms());
         rooms.add(new ShopCalendar.Room(bay, day));
         return new ShopCalendar(
-                calendar.zone(), calendar.hours(), calendar.people(), calendar.bays(), calendar.machines(), rooms);
+                calendar.zone(),
+                calendar.hours(),
+                calendar.people(),
+                calendar.bays(),
+                calendar.machines(),
+                rooms,
+                calendar.working());
     }
 }

@@ -110,7 +110,10 @@ final class Ledger {
         for (int b = 0; b < own.size(); b++) {
             long load = own.get(b).loads().getOrDefault(activity, 0L);
             int end = load == 0 ? 0 : course.end(start);
-            for (int p = 0; p < own.get(b).periods().size() && own.get(b).periods().get(p).from() < end; p++) {
+            for (int p = 0;
+                    p < own.get(b).periods().size()
+                            && own.get(b).periods().get(p).from() < end;
+                    p++) {
                 int worked = course.worked(start, own.get(b).periods().get(p));
                 if (worked > 0) {
                     used.get(resource).get(b)[p] += sign * Budget.part(load, worked, course.minutes());

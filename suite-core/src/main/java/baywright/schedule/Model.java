@@ -202,8 +202,8 @@ final class Model {
         Map<String, List<Budget>> kinds = new java.util.TreeMap<>();
         project.budgets().stream()
                 .filter(b -> group.contains(b.resource()))
-                .forEach(b -> kinds.computeIfAbsent(b.id(), id -> new ArrayList<>())
-                        .add(b));
+                .forEach(b ->
+                        kinds.computeIfAbsent(b.id(), id -> new ArrayList<>()).add(b));
         for (List<Budget> kind : kinds.values()) {
             Budget first = kind.get(0);
             boolean alike = kind.stream().map(Budget::resource).distinct().count() == group.size()
@@ -216,7 +216,8 @@ final class Model {
                 for (int i = 0; i < starts.length; i++) {
                     for (Need need : project.activities().get(i).needs()) {
                         if (group.containsAll(need.anyOf())) {
-                            tasks.add(counted(i, -1, need.count() * first.loads().getOrDefault(i, 0L)));
+                            tasks.add(
+                                    counted(i, -1, need.count() * first.loads().getOrDefault(i, 0L)));
                         }
                     }
                 }

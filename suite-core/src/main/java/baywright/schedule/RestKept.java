@@ -130,7 +130,8 @@ final class RestKept implements Propagator {
             return bounds.raise(2 * second.start, from + by, with(all, 2 * first.end, from))
                     && bounds.raise(2 * first.end + 1, by - to, with(all, 2 * second.start + 1, -to));
         }
-        return from + by <= to || exclude(first, second, with(because, 2 * first.end, from, 2 * second.start + 1, 1 - from - by));
+        return from + by <= to
+                || exclude(first, second, with(because, 2 * first.end, from, 2 * second.start + 1, 1 - from - by));
     }
 
     /** When both surely lie on one day, the later does not end too long after the beginning of the other. */
@@ -154,7 +155,8 @@ final class RestKept implements Propagator {
             return bounds.raise(2 * first.start, from + by, with(all, 2 * second.end, from))
                     && bounds.raise(2 * second.end + 1, by - to, with(all, 2 * first.start + 1, -to));
         }
-        return from + by <= to || exclude(first, second, with(days, 2 * second.end, from, 2 * first.start + 1, 1 - from - by));
+        return from + by <= to
+                || exclude(first, second, with(days, 2 * second.end, from, 2 * first.start + 1, 1 - from - by));
     }
 
     private boolean within(Task task, int next) {
@@ -172,9 +174,8 @@ final class RestKept implements Propagator {
         if (isPresent(a) && isPresent(b)) {
             return bounds.refuse(with(because, presence(a, b)));
         }
-        Task open = isPresent(a) ? b : a;
-        Task done = open == a ? b : a;
-        return bounds.raise(2 * open.present + 1, 0, with(because, presence(done)));
+        boolean first = isPresent(a);
+        return bounds.raise(2 * (first ? b : a).present + 1, 0, with(because, presence(first ? a : b)));
     }
 
     private int[] starts(Task a, Task b) {

@@ -16,6 +16,7 @@ import java.util.TreeMap;
  * @param bays     how many vehicles each bay takes, by bay id; a bay that is not named takes one
  * @param machines how many there are of a kind of equipment; what is not named is never short
  * @param rooms    bays that take one vehicle more for a day
+ * @param working  how long anyone works, and the rest between two days
  */
 public record ShopCalendar(
         ZoneId zone,
@@ -23,10 +24,34 @@ public record ShopCalendar(
         List<Hand> people,
         Map<String, Integer> bays,
         Map<String, Integer> machines,
-        List<Room> rooms) {
+        List<Room> rooms,
+        WorkingTime working) {
 
     /** Room for one more vehicle in a bay from the midnight before a day to the midnight after. */
     public record Room(String bay, LocalDate day) {}
+
+    /**
+     * How long a person works.
+     *
+     * @param rest from the end of a day's work to the beginning of the next day's, at least; minutes, 0 to 1440
+     * @param day  from the beginning of a day's work to its end, at most; minutes, above 0 to 1440
+     * @param week hands-on and setting up from Monday to Sunday, at most; minutes, above 0
+     */
+    public record WorkingTime(int rest, int day, int week) {
+
+        /**
+         * Eleven hours of rest in each 24 (Directive 2003/88/EC, article 3), which leaves 13 for the day; 48 hours a week,
+         * which the Directive (article 6) asks for on the average only.
+         */
+        public static final WorkingTime USUAL = new WorkingTime(11 * 60, 13 * 60, 48 * 60);
+
+        public WorkingTime {
+            if (rest < 0 || rest > 1440 || day < 1 || day > 1440 || week < 1) {
+                throw new IllegalArgumentException("working time needs 0 to 1440 minutes of rest, 1 to 1440 a day and"
+                        + " a week above 0, got " + rest + ", " + day + " and " + week);
+            }
+        }
+    }
 
     /**
      * A person.
@@ -47,7 +72,18 @@ public record ShopCalendar(
         rooms = List.copyOf(rooms);
     }
 
-    /** One whose bays take the same every day. */
+    /** With the usual working time. */
+    public ShopCalendar(
+            ZoneId zone,
+            OpeningTimes hours,
+            List<Hand> people,
+            Map<String, Integer> bays,
+            Map<String, Integer> machines,
+            List<Room> rooms) {
+        this(zone, hours, people, bays, machines, rooms, WorkingTime.USUAL);
+    }
+
+    /** One whose bays take the same every day, with the usual working time. */
     public ShopCalendar(
             ZoneId zone,
             OpeningTimes hours,

@@ -59,6 +59,7 @@ final class ShopProject {
     private final int days;
     private final Hours open;
     private final Hours wholeDays;
+    private final Hours pausing;
     private final List<Resource> resources = new ArrayList<>();
     private final List<Integer> people = new ArrayList<>();
     private final Map<String, Integer> bays = new HashMap<>();
@@ -70,6 +71,7 @@ final class ShopProject {
     private final List<Part> parts = new ArrayList<>();
     private final Map<Integer, Hands> hands = new HashMap<>();
     private final List<Integer> ends = new ArrayList<>();
+    private final DayLimits limits;
     private final Project project;
 
     /**
@@ -102,14 +104,44 @@ final class ShopProject {
             LocalDateTime to = jobs.get(j).wanted().orElse(from);
             last = to.isAfter(last) ? to : last;
         }
-        days = SPARE_DAYS + (int) ChronoUnit.DAYS.between(first, last) + (int) Math.min(3000, minutes / WORKED_OF_DAY);
+        days = SPARE_DAYS
+                + (int) ChronoUnit.DAYS.between(first, last)
+                + (int) Math.min(3000, minutes / WORKED_OF_DAY + fullDays(jobs));
         open = hours(calendar.hours().windows(calendar.zone(), origin, days));
         wholeDays = hours(calendar.hours().wholeDays(calendar.zone(), origin, days));
+        limits = new DayLimits(calendar, origin, days);
+        pausing = hours(limits.rested(open.windows()));
         resources(jobs);
         for (int j = 0; j < jobs.size(); j++) {
             job(j, jobs.get(j), provers.get(j), works.get(j), inOrder.contains(j));
         }
-        project = new Project(activities, resources, lags, holds, new Goal(goals), days * MINUTES_OF_DAY);
+        project = new Project(
+                activities,
+                resources,
+                lags,
+                holds,
+                new Goal(goals),
+                days * MINUTES_OF_DAY,
+                limits.budgets(people, bays, activities),
+                limits.rests(people, activities, open.windows()));
+    }
+
+    /** Days that all loads together fill at the most. */
+    private static long fullDays(List<BookedJob> jobs) {
+        double sum = 0;
+        for (BookedJob job : jobs) {
+            for (StepLoad load : job.loads().values()) {
+                for (double share : load.person().values()) {
+                    sum += job.vehicles() * share * load.people();
+                }
+                sum += job.vehicles()
+                        * load.bays().values().stream()
+                                .mapToDouble(Double::doubleValue)
+                                .max()
+                                .orElse(0);
+            }
+        }
+        return (long) sum;
     }
 
     Project project() {
@@ -142,6 +174,18 @@ final class ShopProject {
 
     LocalDateTime time(int minute) {
         return LocalDateTime.ofInstant(origin.plus(Duration.ofMinutes(minute)), calendar.zone());
+    }
+
+    /** The parts of the days on which an activity goes on. */
+    List<ShopTimetable.Spell> spells(int activity, int start) {
+        Course course = new Course(activities.get(activity));
+        return limits.dates().stream()
+                .filter(date -> course.worked(start, date) > 0)
+                .map(date -> {
+                    Window within = course.within(start, date);
+                    return new ShopTimetable.Spell(time(within.from()), time(within.to()), course.worked(start, date));
+                })
+                .toList();
     }
 
     int minute(LocalDateTime local) {
@@ -272,13 +316,16 @@ final class ShopProject {
             int s = place(plan, step.step());
             Step planned = plan.steps().get(s);
             int setUp = v == 0 ? familySetUp(work, step.step()) : 0;
+            Optional<StepLoad> load = Optional.ofNullable(job.loads().get(step.step()));
             boolean apart = setUp > 0 && !(fixed && planned.at().isPresent());
             first[s] = add(
-                    activity(j, v, planned, step, apart ? 0 : setUp, release, order.isTimed(s)),
+                    activity(j, v, planned, step, apart ? 0 : setUp, release, order.isTimed(s), needs(step, load)),
                     new Part(Kind.WORK, j, v, s));
             hands.put(first[s], new Hands(step, apart ? 0 : setUp));
+            int served = first[s];
+            load.ifPresent(l -> limits.add(served, l, activities.get(served).needs(), people));
             if (apart) {
-                settingUp(first[s], setUp, release, needs(step));
+                settingUp(first[s], setUp, release, needs(step, Optional.empty()));
             }
             last[s] = first[s];
             int standing = whole(step.usualStanding());
@@ -326,10 +373,10 @@ final class ShopProject {
                 .sum();
     }
 
-    private Activity activity(int j, int v, Step step, StepWork work, int setUp, int release, boolean timed) {
+    private Activity activity(
+            int j, int v, Step step, StepWork work, int setUp, int release, boolean timed, List<Need> needs) {
         String id = j + "/" + v + "/" + step.id();
         int minutes = whole(work.elapsedMinutes()) + setUp;
-        List<Need> needs = needs(work);
         Optional<Integer> at = step.at().map(this::minute).filter(minute -> minute >= 0);
         if (at.isPresent() && fixed) {
             return new Activity(id, minutes, Hours.ALWAYS, false, at.get(), at.get(), needs);
@@ -342,13 +389,17 @@ final class ShopProject {
             whole = minutes <= WITHOUT_BREAK
                     && wholeDays.startWithin(from, minutes).isPresent();
         }
-        return new Activity(id, minutes, whole ? hours : open, !whole, from, Hours.END_OF_TIME, needs);
+        return new Activity(id, minutes, whole ? hours : pausing, !whole, from, Hours.END_OF_TIME, needs);
     }
 
-    /** Whoever has the skill, or anyone where too few have it, which the safety part reports. */
-    private List<Need> needs(StepWork work) {
+    /**
+     * Whoever has the skill, or anyone where too few have it, which the safety part reports. Who take turns all stay with
+     * the step.
+     */
+    private List<Need> needs(StepWork work, Optional<StepLoad> load) {
         List<Need> needs = new ArrayList<>();
-        int count = Math.min(Math.max(1, work.crew().people()), people.size());
+        int turns = load.map(StepLoad::people).orElse(1);
+        int count = Math.min(Math.max(turns, Math.max(1, work.crew().people())), people.size());
         if (count > 0) {
             List<Integer> skilled = new ArrayList<>();
             for (int p = 0; p < people.size(); p++) {

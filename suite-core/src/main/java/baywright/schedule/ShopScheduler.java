@@ -204,7 +204,8 @@ public final class ShopScheduler {
                         bays.getOrDefault(i, ""),
                         critical.containsKey(i),
                         critical.getOrDefault(i, ""),
-                        moved(job.plan().steps().get(part.step()), part, shop.time(timetable.start(i)))));
+                        moved(job.plan().steps().get(part.step()), part, shop.time(timetable.start(i))),
+                        part.kind() == ShopProject.Kind.STANDING ? List.of() : shop.spells(i, timetable.start(i))));
             }
         }
         entries.sort(Comparator.comparing(ShopTimetable.Entry::from)

@@ -34,6 +34,7 @@ public record ShopTimetable(List<Entry> entries, List<JobEnd> ends, boolean prov
      * @param waitsFor what it had to wait for where that was not an earlier step of its own: {@code person p1},
      *                 {@code bay wash}, {@code machine rotary}; empty otherwise
      * @param movedFrom the start that the plan fixes, where it begins later
+     * @param spells   the parts of the days on which it goes on; what stands is not worked and has none
      */
     public record Entry(
             String job,
@@ -46,11 +47,27 @@ public record ShopTimetable(List<Entry> entries, List<JobEnd> ends, boolean prov
             String bay,
             boolean critical,
             String waitsFor,
-            Optional<LocalDateTime> movedFrom) {
+            Optional<LocalDateTime> movedFrom,
+            List<Spell> spells) {
         public Entry {
             people = List.copyOf(people);
+            spells = List.copyOf(spells);
+        }
+
+        /** Minutes that are worked, breaks and nights left out. */
+        public long minutes() {
+            return spells.stream().mapToLong(Spell::minutes).sum();
         }
     }
+
+    /**
+     * What of a step is done on a day.
+     *
+     * @param from    when it begins or goes on
+     * @param to      when it ends or is broken off for the day
+     * @param minutes worked between them, breaks left out
+     */
+    public record Spell(LocalDateTime from, LocalDateTime to, long minutes) {}
 
     /**
      * When a job is ready.

@@ -30,13 +30,16 @@ import baywright.plan.RepairResult;
 import baywright.plan.Setting;
 import baywright.plan.StepWork;
 import baywright.safety.Booked;
+import baywright.safety.PersonDay;
 import baywright.safety.SafetyCase;
 import baywright.safety.SafetyCheck;
 import baywright.safety.SafetyReport;
+import baywright.safety.StepDose;
 import baywright.safety.Worker;
 import baywright.schedule.BookedJob;
 import baywright.schedule.ShopChance;
 import baywright.schedule.ShopScheduler;
+import baywright.schedule.ShopTimetable;
 import baywright.schedule.TimedShop;
 import baywright.schedule.UncertainSteps;
 import baywright.script.Problem;
@@ -177,9 +180,46 @@ public final class Site {
         return new JudgedJob(job, setting, proof, work, safe, check.apply(safe));
     }
 
+    /** The same by a timetable: its days, people and bays count, not the order of the steps. */
+    public JudgedJob judge(Job job, ShopTimetable timetable) {
+        JudgedJob judged = judge(job);
+        SafetyCase safe = judged.safe().timed(Exposed.spells(job, timetable));
+        return new JudgedJob(job, judged.setting(), judged.proof(), judged.work(), safe, SafetyCheck.of(safe));
+    }
+
     /** A job as it is timed. */
     public BookedJob toTime(Job job) {
-        return new BookedJob(job.id(), setting(job), job.plan(), job.vehicles(), job.wanted());
+        return new BookedJob(
+                job.id(),
+                setting(job),
+                job.plan(),
+                job.vehicles(),
+                job.wanted(),
+                Exposed.loads(StepDose.of(safetyCase(job))));
+    }
+
+    /**
+     * What each person takes in on each day over all jobs of a timetable, in order of day and person; those with nothing
+     * are left out.
+     *
+     * @param jobs those of the timetable
+     */
+    public List<PersonDay> exposures(List<Job> jobs, ShopTimetable timetable) {
+        List<PersonDay> days = new ArrayList<>();
+        for (Job job : shop.people().isEmpty() ? List.<Job>of() : jobs) {
+            days.addAll(SafetyCheck.exposures(safetyCase(job).timed(Exposed.spells(job, timetable))));
+        }
+        return PersonDay.together(days).stream().filter(PersonDay::isExposed).toList();
+    }
+
+    private SafetyCase safetyCase(Job job) {
+        return SafetyCase.of(setting(job), job.plan(), shop.safety(), job.safety(), workers(), job.vehicles());
+    }
+
+    private List<Worker> workers() {
+        return shop.people().stream()
+                .map(p -> new Worker(p.id(), p.name(), p.skills()))
+                .toList();
     }
 
     /**
@@ -246,11 +286,8 @@ public final class Site {
     }
 
     private SafetyCase safetyCase(Job job, Setting setting, Proof proof, PlanWork work) {
-        List<Worker> people = shop.people().stream()
-                .map(p -> new Worker(p.id(), p.name(), p.skills()))
-                .toList();
         return new SafetyCase(
-                setting, job.plan(), proof, work, shop.safety(), job.safety(), people, job.vehicles(), beside(job));
+                setting, job.plan(), proof, work, shop.safety(), job.safety(), workers(), job.vehicles(), beside(job));
     }
 
     /** The other jobs that come at about the time of this one; none beside a job that nobody knows the arrival of. */

@@ -71,7 +71,8 @@ public record Shop(
                         p.skills(),
                         Optional.ofNullable(times.people().get(p.id()))))
                 .toList();
-        return new ShopCalendar(timeZone, times.hours(), hands, times.places(), times.machines());
+        return new ShopCalendar(
+                timeZone, times.hours(), hands, times.places(), times.machines(), List.of(), times.working());
     }
 
     /**
@@ -81,12 +82,14 @@ public record Shop(
      * @param people   when a person works, by id, for those who do not work whenever it is open
      * @param places   how many vehicles a bay takes, by id
      * @param machines how many there are of a kind of equipment, by its words in the scripts
+     * @param working  how long anyone works, and the rest between two days
      */
     public record WorkingTimes(
             OpeningTimes hours,
             Map<String, OpeningTimes> people,
             Map<String, Integer> places,
-            Map<String, Integer> machines) {
+            Map<String, Integer> machines,
+            ShopCalendar.WorkingTime working) {
         public WorkingTimes {
             people = Map.copyOf(people);
             places = Map.copyOf(places);

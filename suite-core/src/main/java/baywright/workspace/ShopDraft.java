@@ -5,6 +5,7 @@ import baywright.money.Rates;
 import baywright.money.TaxRule;
 import baywright.plan.Bay;
 import baywright.schedule.OpeningTimes;
+import baywright.schedule.ShopCalendar;
 import baywright.vehicle.FilmLimits;
 import baywright.vehicle.GaugeError;
 import baywright.vehicle.ReadingCounts;
@@ -49,6 +50,12 @@ final class ShopDraft {
                 .with("people", Draft.list(now.people(), this::person))
                 .with("hours", hours(now.times().hours(), OpeningTimes.USUAL))
                 .with("machines", Draft.map(now.times().machines(), count -> Draft.number(BigDecimal.valueOf(count))))
+                .with(
+                        "workingTime",
+                        kept(
+                                before.times().working(),
+                                now.times().working(),
+                                working(now.times().working())))
                 .with("safety", kept(before.safety(), now.safety(), SafetyDraft.of(now.safety())))
                 .with(
                         "rules",
@@ -200,6 +207,13 @@ final class ShopDraft {
     private static Draft span(OpeningTimes.Span span) {
         String to = span.to().equals(LocalTime.MIDNIGHT) ? "24:00" : span.to().toString();
         return Draft.text(span.from() + "-" + to);
+    }
+
+    private static Draft working(ShopCalendar.WorkingTime working) {
+        return Draft.object()
+                .with("rest", Draft.number(ShopJson.hours(working.rest())))
+                .with("day", Draft.number(ShopJson.hours(working.day())))
+                .with("week", Draft.number(ShopJson.hours(working.week())));
     }
 
     private static Draft letterhead(Shop.Letterhead letterhead) {

@@ -6,6 +6,7 @@ import baywright.plan.Bay;
 import baywright.plan.HouseRules;
 import baywright.safety.SafetySettings;
 import baywright.schedule.OpeningTimes;
+import baywright.schedule.ShopCalendar;
 import baywright.vehicle.FilmLimits;
 import baywright.vehicle.GaugeError;
 import baywright.vehicle.ReadingCounts;
@@ -38,6 +39,8 @@ final class ShopJson {
             Map.entry("total", TaxRule.On.TOTAL),
             Map.entry("line", TaxRule.On.LINE),
             Map.entry("gross", TaxRule.On.GROSS));
+    private static final int MINUTES_OF_DAY = 24 * 60;
+    private static final BigDecimal MINUTES_OF_HOUR = BigDecimal.valueOf(60);
     static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Z]{2})?");
 
     private ShopJson() {}
@@ -77,6 +80,8 @@ final class ShopJson {
         List<Shop.Person> people = people(in, hands);
         OpeningTimes hours = in.objectIfGiven("hours").map(HoursJson::read).orElse(OpeningTimes.USUAL);
         Map<String, Integer> machines = in.wholes("machines", Span.from(1, 1000));
+        ShopCalendar.WorkingTime working =
+                in.objectIfGiven("workingTime").map(ShopJson::working).orElse(ShopCalendar.WorkingTime.USUAL);
         SafetySettings safety = in.objectIfGiven("safety").map(SafetyJson::read).orElse(SafetySettings.USUAL);
         HouseRules rules = in.objectIfGiven("rules").map(ShopJson::rules).orElse(HouseRules.USUAL);
         Shop.Letterhead letterhead =
@@ -97,7 +102,7 @@ final class ShopJson {
                         safety,
                         rules,
                         letterhead,
-                        new Shop.WorkingTimes(hours, hands, places, machines)));
+                        new Shop.WorkingTimes(hours, hands, places, machines, working)));
     }
 
     /** An ISO 4217 code of a currency that has coins. */
@@ -334,6 +339,31 @@ final class ShopJson {
         notBelow(in, "panel", BigDecimal.valueOf(panel), "small", BigDecimal.valueOf(small));
         notBelow(in, "large", BigDecimal.valueOf(large), "panel", BigDecimal.valueOf(panel));
         return in.report().whenSound(() -> new ReadingCounts(small, panel, large, largeFrom));
+    }
+
+    /** Hours to minutes. A day that is not given is what the rest leaves of 24 hours. */
+    private static ShopCalendar.WorkingTime working(Fields in) {
+        ShopCalendar.WorkingTime usual = ShopCalendar.WorkingTime.USUAL;
+        int rest = minutes(in.number("rest", Span.from(0, 23), hours(usual.rest())));
+        int day = minutes(in.number("day", Span.from(1, 24), hours(MINUTES_OF_DAY - rest)));
+        int week = minutes(in.number("week", Span.from(1, 168), hours(usual.week())));
+        in.done();
+        // a number out of range is reported, and a stand-in comes back
+        return in.report()
+                .whenSound(() -> new ShopCalendar.WorkingTime(rest, day, week))
+                .orElse(usual);
+    }
+
+    /** Of so many minutes, to two decimals, which minutes can be told from. */
+    static BigDecimal hours(int minutes) {
+        return new BigDecimal(BigDecimal.valueOf(minutes)
+                .divide(MINUTES_OF_HOUR, 2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString());
+    }
+
+    private static int minutes(BigDecimal hours) {
+        return hours.multiply(MINUTES_OF_HOUR).setScale(0, RoundingMode.HALF_UP).intValueExact();
     }
 
     private static HouseRules rules(Fields in) {

@@ -110,6 +110,55 @@ class TimetableCommandsTest {
                 .contains("Made at once and not improved ('--seconds' gives time).");
     }
 
+    // ---- what people may take in
+
+    private String estate(String safety) throws Exception {
+        Path site = folder.resolve("works");
+        DemoSite.copy("millrace-works", site);
+        Path file = site.resolve("jobs/green-estate/job.json");
+        Files.writeString(file, Files.readString(file).replaceFirst("\\{", "{" + safety));
+        return site.resolve("jobs/green-estate").toString();
+    }
+
+    @Test
+    void whoTakesInHowMuchIsShown() throws Exception {
+        String estate = estate("");
+        assertThat(desk.answerTo("plan", "timetable", "--seconds", "0", estate).out())
+                .containsPattern("8 December 2026 +Maren Thistlewick +2\\.8 m/s²");
+        JsonNode exposure = new ObjectMapper()
+                .readTree(desk.answerTo("--json", "plan", "timetable", "--seconds", "0", estate)
+                        .out())
+                .get("exposure");
+        assertThat(exposure).anySatisfy(day -> {
+            assertThat(day.get("person").asText()).isEqualTo("Maren Thistlewick");
+            assertThat(day.get("points").asDouble()).isBetween(120.0, 130.0);
+        });
+        assertThat(desk.answerTo("plan", "safety", "--timetable", estate).out())
+                .contains("Reckoned from the timetable and its people")
+                .contains("Maren Thistlewick");
+    }
+
+    @Test
+    void whatBringsTooMuchInAnyDayIsRefusedWithWaysOut() throws Exception {
+        String estate = estate("\"safety\": {\"steps\": {\"s27\": {\"vibration\": 30}}},");
+        Desk.Answer answer = desk.answerTo("plan", "timetable", estate);
+        assertThat(answer.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.out())
+                .contains("no timetable keeps what a day may bring its people")
+                .contains("Ways out, each tried:")
+                .contains("gentler machine");
+        assertThat(desk.answerTo("--json", "plan", "timetable", estate).out()).contains("\"overLimits\" : true");
+        assertThat(desk.answerTo("plan", "safety", "--timetable", estate).status())
+                .isEqualTo(ExitStatus.BAD_INPUT);
+    }
+
+    @Test
+    void aTimetableGoesWithNoOtherWayOfCountingDays() {
+        assertThat(desk.answerTo("plan", "safety", "--timetable", "--apply", "1", job)
+                        .err())
+                .contains("--timetable goes with neither --day nor --apply");
+    }
+
     @Test
     void secondsCountFromNought() {
         Desk.Answer answer = desk.answerTo("plan", "timetable", "--seconds", "-1", job);

@@ -157,7 +157,8 @@ final class EveryTimetable {
         }
         List<List<Integer>> held = serving.subList(n, serving.size());
         int[] ends = to.stream().mapToInt(Integer::intValue).toArray();
-        Timetable timetable = new Timetable(from, to, taken, held, project.goal().at(ends));
+        Timetable timetable =
+                new Timetable(from, to, taken, held, project.goal().at(ends));
         return TimetableCheck.faults(project, timetable).isEmpty();
     }
 

@@ -6,27 +6,36 @@ import baywright.DemoSite;
 import baywright.plan.Plan;
 import baywright.plan.Prover;
 import baywright.plan.Step;
+import baywright.safety.PersonDay;
 import baywright.schedule.BookedJob;
 import baywright.schedule.Help;
+import baywright.schedule.OpeningTimes;
 import baywright.schedule.ShopCalendar;
 import baywright.schedule.ShopScheduler;
 import baywright.schedule.ShopTimetable;
 import baywright.schedule.ShopTimetable.Doing;
 import baywright.schedule.ShopTimetable.Entry;
+import baywright.workspace.Job;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -182,6 +191,90 @@ class TimetablesTest {
         assertThat(helps.get(0).kind()).isEqualTo(Help.Kind.BAY);
         assertThat(helps.get(0).what()).isEqualTo("wash");
         assertThat(helps.get(0).gained()).isPositive();
+    }
+
+    // ---- what people may take in, and their rest
+
+    /** The people of a site cut down to the first so many, open and working as told. */
+    private static ShopCalendar calendar(Site site, int people, OpeningTimes hours, ShopCalendar.WorkingTime working) {
+        ShopCalendar own = site.shop().calendar();
+        return new ShopCalendar(
+                own.zone(), hours, own.people().subList(0, people), own.bays(), own.machines(), List.of(), working);
+    }
+
+    private static double loudest(Site site, String id, ShopTimetable timetable) {
+        Job job = site.job(site.workspace().job(id).orElseThrow());
+        return site.exposures(List.of(job), timetable).stream()
+                .filter(d -> !d.noise().isEmpty())
+                .mapToDouble(PersonDay::protectedNoise)
+                .max()
+                .orElseThrow();
+    }
+
+    /** At most 87 dB(A) over eight hours under the protector (Directive 2003/10/EC, art. 3); six vans are more for one. */
+    @Test
+    void nobodyTakesInMoreNoiseThanADayAllows() {
+        BookedJob vans = booked(millrace, "bramblegate-vans");
+        ShopCalendar alone = calendar(millrace, 1, millrace.shop().calendar().hours(), ShopCalendar.WorkingTime.USUAL);
+        ShopTimetable careless = ShopScheduler.timetable(List.of(vans.withoutLoads()), alone, SOME)
+                .orElseThrow();
+        ShopTimetable kept = ShopScheduler.timetable(List.of(vans), alone, SOME).orElseThrow();
+        ShopTimetable shared = timed(millrace, vans);
+        assertThat(loudest(millrace, vans.id(), careless)).isGreaterThan(87);
+        assertThat(loudest(millrace, vans.id(), kept)).isLessThanOrEqualTo(87);
+        assertThat(loudest(millrace, vans.id(), shared)).isLessThanOrEqualTo(87);
+        assertThat(kept.ends().get(0).end())
+                .isAfterOrEqualTo(careless.ends().get(0).end())
+                .isAfter(shared.ends().get(0).end());
+    }
+
+    private static OpeningTimes always() {
+        Map<DayOfWeek, List<OpeningTimes.Span>> week = new EnumMap<>(DayOfWeek.class);
+        for (DayOfWeek day : DayOfWeek.values()) {
+            week.put(day, List.of(new OpeningTimes.Span(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT)));
+        }
+        return new OpeningTimes(week, Set.of());
+    }
+
+    /** Hours from the end of each of a person's days to the beginning of the next, the least of them. */
+    private static double leastRest(ShopTimetable timetable) {
+        TreeMap<LocalDate, LocalDateTime> first = new TreeMap<>();
+        TreeMap<LocalDate, LocalDateTime> last = new TreeMap<>();
+        for (Entry entry : timetable.entries()) {
+            for (ShopTimetable.Spell spell : entry.spells()) {
+                LocalDate day = spell.from().toLocalDate();
+                first.merge(day, spell.from(), (a, b) -> a.isBefore(b) ? a : b);
+                last.merge(day, spell.to(), (a, b) -> a.isAfter(b) ? a : b);
+            }
+        }
+        double least = 24;
+        LocalDateTime before = null;
+        for (LocalDate day : first.keySet()) {
+            if (before != null) {
+                least = Math.min(least, Duration.between(before, first.get(day)).toMinutes() / 60.0);
+            }
+            least = Math.min(
+                    least, 24 - Duration.between(first.get(day), last.get(day)).toMinutes() / 60.0);
+            before = last.get(day);
+        }
+        return least;
+    }
+
+    /** Eleven hours of rest in each 24 (Directive 2003/88/EC, art. 3), though the shop never closes. */
+    @Test
+    void whoWorksAloneRestsThoughTheShopIsOpen() {
+        BookedJob vans = booked(millrace, "bramblegate-vans").withoutLoads();
+        BookedJob twelve = new BookedJob(vans.id(), vans.setting(), vans.plan(), 12, Optional.empty());
+        ShopTimetable restless = ShopScheduler.timetable(
+                        List.of(twelve),
+                        calendar(millrace, 1, always(), new ShopCalendar.WorkingTime(0, 1440, 10080)),
+                        SOME)
+                .orElseThrow();
+        ShopTimetable rested = ShopScheduler.timetable(
+                        List.of(twelve), calendar(millrace, 1, always(), ShopCalendar.WorkingTime.USUAL), SOME)
+                .orElseThrow();
+        assertThat(leastRest(restless)).isLessThan(11);
+        assertThat(leastRest(rested)).isGreaterThanOrEqualTo(11);
     }
 
     /**

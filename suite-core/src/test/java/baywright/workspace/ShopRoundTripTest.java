@@ -14,6 +14,7 @@ import baywright.safety.ApartPair;
 import baywright.safety.Comparison;
 import baywright.safety.SafetySettings;
 import baywright.schedule.OpeningTimes;
+import baywright.schedule.ShopCalendar;
 import baywright.vehicle.FilmLimits;
 import baywright.vehicle.GaugeError;
 import baywright.vehicle.ReadingCounts;
@@ -220,7 +221,14 @@ class ShopRoundTripTest {
                             ? HouseRules.USUAL
                             : new HouseRules(Map.of("one", "why"), coin() ? Map.of() : Map.of("two-b", "so")),
                     coin() ? Shop.Letterhead.NONE : new Shop.Letterhead(ids(), text(), text(), text(), text()),
-                    new Shop.WorkingTimes(coin() ? OpeningTimes.USUAL : hours(), hands, places, machines));
+                    new Shop.WorkingTimes(coin() ? OpeningTimes.USUAL : hours(), hands, places, machines, working()));
+        }
+
+        private ShopCalendar.WorkingTime working() {
+            return coin()
+                    ? ShopCalendar.WorkingTime.USUAL
+                    : new ShopCalendar.WorkingTime(
+                            random.nextInt(1381), 60 + random.nextInt(1381), 60 + random.nextInt(10_021));
         }
 
         private TaxRule tax() {
