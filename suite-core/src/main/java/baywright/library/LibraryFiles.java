@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,7 +25,7 @@ import java.util.stream.Stream;
  * @param texts    text of each readable file by its name relative to the folder, with {@code /}
  * @param problems files that could not be read
  */
-record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
+public record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
 
     private static final int DEEPEST_FOLDER = 8;
     private static final int MOST_FILES = 10_000;
@@ -33,7 +34,17 @@ record LibraryFiles(Map<String, String> texts, List<Problem> problems) {
     /** Of all files together; a thousand usual scripts have a fifth of it. */
     static final long MOST_BYTES_IN_ALL = 16 * 1024 * 1024;
 
-    static LibraryFiles read(Path folder) throws IOException {
+    public LibraryFiles {
+        texts = Collections.unmodifiableMap(new TreeMap<>(texts));
+        problems = List.copyOf(problems);
+    }
+
+    /**
+     * Reads every file below a folder whose name ends in {@code .groovy}.
+     *
+     * @throws IOException when the folder itself cannot be listed; a file that cannot be read is a problem
+     */
+    public static LibraryFiles read(Path folder) throws IOException {
         Map<String, String> texts = new TreeMap<>();
         List<Problem> problems = new ArrayList<>();
         List<Path> paths;

@@ -71,7 +71,17 @@ public final class LibraryLoader {
      * @throws IOException when the folder itself cannot be listed; a file that cannot be read is a problem
      */
     public static Loaded load(Path folder, List<Item> items, ScriptCache cache) throws IOException {
-        LibraryFiles files = LibraryFiles.read(folder);
+        return load(folder, LibraryFiles.read(folder), items, cache);
+    }
+
+    /**
+     * Loads a library from the texts of its files as they are now, saved or not.
+     *
+     * @param folder where the library is at home, by which the cache knows it
+     * @param files  its files
+     * @see #load(Path, List, ScriptCache)
+     */
+    public static Loaded load(Path folder, LibraryFiles files, List<Item> items, ScriptCache cache) {
         KeptLibrary kept = new KeptLibrary(cache.fileOf(folder), files.texts(), items);
         Optional<Loaded> whole = kept.whole();
         Loaded loaded = whole.isPresent() ? whole.get() : fresh(files.texts(), items, kept);

@@ -148,6 +148,11 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
     }
 
     private Problem placed(Problem problem) {
+        return placed(problem, below);
+    }
+
+    /** A problem whose file is named from the workspace. */
+    static Problem placed(Problem problem, String below) {
         Place place = problem.place();
         return new Problem(
                 new Place(below + place.file(), place.line(), place.column()),

@@ -56,6 +56,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,14 +74,45 @@ public final class Site {
     private final Library library;
     private final List<Problem> warnings;
     private final Clock clock;
-    private final Map<String, Booked> booked = new ConcurrentHashMap<>();
+    private final List<Job> jobs;
+    private final Map<String, Beside> booked;
 
-    private Site(Workspace workspace, Shop shop, Library library, List<Problem> warnings, Clock clock) {
+    /** A job with what it says to the jobs beside it. */
+    private record Beside(Job job, Booked booked) {}
+
+    private Site(
+            Workspace workspace,
+            Shop shop,
+            Library library,
+            List<Problem> warnings,
+            Clock clock,
+            List<Job> jobs,
+            Map<String, Beside> booked) {
         this.workspace = workspace;
         this.shop = shop;
         this.library = library;
         this.warnings = warnings;
         this.clock = clock;
+        this.jobs = jobs;
+        this.booked = booked;
+    }
+
+    /** A site whose jobs are those of its workspace. */
+    static Site of(Workspace workspace, Library library, List<Problem> warnings, Clock clock) {
+        List<Job> jobs =
+                workspace.jobs().stream().flatMap(file -> file.job().stream()).toList();
+        return new Site(
+                workspace, workspace.shop().orElseThrow(), library, warnings, clock, jobs, new ConcurrentHashMap<>());
+    }
+
+    /** The same site with other jobs beside each other, saved or not. */
+    Site withJobs(Collection<Job> others) {
+        return new Site(workspace, shop, library, warnings, clock, List.copyOf(others), booked);
+    }
+
+    /** The same site with another workspace and library. */
+    Site with(Workspace other, Library stages, List<Problem> wrong) {
+        return new Site(other, other.shop().orElseThrow(), stages, wrong, clock, jobs, new ConcurrentHashMap<>());
     }
 
     /**
@@ -104,7 +136,7 @@ public final class Site {
         Workspace workspace = Workspace.open(folder);
         LibraryFolder.Loaded loaded = LibraryFolder.of(workspace).load(cache);
         loaded.refuseErrors(workspace.root());
-        return new Site(workspace, workspace.shop().orElseThrow(), loaded.library(), loaded.problems(), clock);
+        return of(workspace, loaded.library(), loaded.problems(), clock);
     }
 
     public Workspace workspace() {
@@ -117,6 +149,11 @@ public final class Site {
 
     public Library library() {
         return library;
+    }
+
+    /** Its jobs that can be used, among which one looks for its neighbours. */
+    public List<Job> jobs() {
+        return jobs;
     }
 
     /** What is wrong with shop, price list, shapes and scripts without making them useless. */
@@ -293,10 +330,15 @@ public final class Site {
     /** The other jobs that come at about the time of this one; none beside a job that nobody knows the arrival of. */
     private List<Booked> beside(Job job) {
         List<Booked> others = new ArrayList<>();
-        for (JobFile file : job.arrives().isPresent() ? workspace.jobs() : List.<JobFile>of()) {
-            file.job()
-                    .filter(other -> !other.id().equals(job.id()) && near(job, other))
-                    .ifPresent(other -> others.add(booked.computeIfAbsent(other.id(), id -> booked(other))));
+        for (Job other : job.arrives().isPresent() ? jobs : List.<Job>of()) {
+            if (!other.id().equals(job.id()) && near(job, other)) {
+                others.add(booked.compute(
+                                other.id(),
+                                (id, known) -> known != null && known.job() == other
+                                        ? known
+                                        : new Beside(other, booked(other)))
+                        .booked());
+            }
         }
         return others;
     }

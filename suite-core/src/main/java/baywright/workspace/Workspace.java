@@ -275,6 +275,16 @@ public final class Workspace {
         return Optional.ofNullable(texts.get(file));
     }
 
+    /** The same workspace with another shop, not yet saved. */
+    public Workspace with(Shop other) {
+        return new Workspace(root, Optional.of(other), items, shapes, jobs, problems, texts);
+    }
+
+    /** The same workspace with another price list, not yet saved. */
+    public Workspace withItems(List<Item> others) {
+        return new Workspace(root, shop, others, shapes, jobs, problems, texts);
+    }
+
     /** Absolute path of the folder. */
     public Path root() {
         return root;

@@ -1,0 +1,31 @@
+package baywright.swing.parts;
+
+import baywright.swing.api.Colours;
+import java.awt.Color;
+import javax.swing.JLabel;
+
+/** A label in a colour of the look, which follows a switch of the look. Its text is shown as it is, never as HTML. */
+public final class TonedLabel extends JLabel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String tone;
+
+    /** @param tone name of a colour, see {@link Colours#of} */
+    public TonedLabel(String text, String tone) {
+        this.tone = tone;
+        putClientProperty("html.disable", true);
+        setText(text);
+    }
+
+    /** The same with a style class of the look, such as {@code small}. */
+    public TonedLabel(String text, String tone, String style) {
+        this(text, tone);
+        putClientProperty("FlatLaf.styleClass", style);
+    }
+
+    @Override
+    public Color getForeground() {
+        return tone == null ? super.getForeground() : Colours.of(tone);
+    }
+}
