@@ -173,7 +173,7 @@ public final class OpenShop {
 
     /** The same shop with a job changed or added. */
     public OpenShop withJob(Job job) {
-        if (jobs.get(job.id()) == job) {
+        if (job.equals(jobs.get(job.id()))) {
             return this;
         }
         Map<String, Job> all = new TreeMap<>(jobs);

@@ -334,7 +334,7 @@ public final class Site {
             if (!other.id().equals(job.id()) && near(job, other)) {
                 others.add(booked.compute(
                                 other.id(),
-                                (id, known) -> known != null && known.job() == other
+                                (id, known) -> known != null && known.job().equals(other)
                                         ? known
                                         : new Beside(other, booked(other)))
                         .booked());

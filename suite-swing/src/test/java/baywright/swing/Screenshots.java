@@ -1,6 +1,10 @@
 package baywright.swing;
 
 import baywright.library.ScriptCache;
+import baywright.swing.api.SuitePlugin;
+import baywright.swing.shell.Look;
+import baywright.swing.shell.Suite;
+import baywright.swing.shell.UserSettings;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
@@ -9,55 +13,99 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.ServiceLoader;
 import javax.imageio.ImageIO;
+import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 
-/** Draws the window's pages to files, for the documents and for looking them over. */
+/** Draws each workbench in light and dark to files, for the documents and for looking them over. */
 final class Screenshots {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+    private static final int LONGEST_MILLIS = 60_000;
 
     private Screenshots() {}
 
-    /** Words: a folder for the pictures and a workspace to show, such as the demo. */
+    /**
+     * Words: a folder for the pictures, then workspaces to show, each perhaps with a job of it as {@code folder#job}; after {@code --}
+     * ids of workbenches when not all are meant.
+     */
     public static void main(String[] args) throws Exception {
-        Path folder = Files.createDirectories(Path.of(args[0]));
-        ShopView shop = new SiteReader(Clock.systemUTC(), Locale.UK, ScriptCache.none()).read(Path.of(args[1]));
+        List<String> words = List.of(args);
+        int cut = words.contains("--") ? words.indexOf("--") : words.size();
+        Path folder = Files.createDirectories(Path.of(words.get(0)));
+        List<String> only = words.subList(Math.min(cut + 1, words.size()), words.size());
         for (Look look : Look.values()) {
-            SwingUtilities.invokeAndWait(() -> {
-                look.apply();
-                MainWindow window = new MainWindow(workspace -> Shops.noJobs());
-                window.setVisible(true);
-                shoot(window, folder.resolve("start-" + name(look)));
-                window.show(shop);
-                window.shopPage().jobs().setSelectedIndex(shop.jobs().size() - 1);
-                window.validate();
-                shoot(window, folder.resolve("shop-" + name(look)));
-                window.show(Shops.noJobs());
-                window.validate();
-                shoot(window, folder.resolve("empty-" + name(look)));
-                window.dispose();
-            });
+            shoot(look, folder, words.subList(1, cut), only);
         }
         System.exit(0);
     }
 
-    private static String name(Look look) {
-        return look.name().toLowerCase(Locale.ROOT) + ".png";
+    private static void shoot(Look look, Path folder, List<String> workspaces, List<String> only) throws Exception {
+        Suite suite = new Suite(CLOCK, ScriptCache.ofUser(), UserSettings.inMemory(), Locale.UK);
+        List<SuitePlugin> plugins = new ArrayList<>();
+        ServiceLoader.load(SuitePlugin.class).forEach(plugins::add);
+        suite.start(plugins);
+        String end = "-" + look.name().toLowerCase(Locale.ROOT) + ".png";
+        JFrame[] window = new JFrame[1];
+        SwingUtilities.invokeAndWait(() -> {
+            look.apply();
+            window[0] = suite.makeWindow();
+            window[0].setVisible(true);
+        });
+        draw(window[0], folder.resolve("start" + end));
+        for (String word : workspaces) {
+            Path workspace = Path.of(word.replaceAll("#.*", ""));
+            Optional<String> job = word.contains("#") ? Optional.of(word.replaceAll(".*#", "")) : Optional.empty();
+            SwingUtilities.invokeAndWait(() -> suite.open(workspace, job));
+            settle(suite);
+            for (String workbench : suite.workbenches()) {
+                if (only.isEmpty() || only.contains(workbench)) {
+                    SwingUtilities.invokeAndWait(() -> suite.show(workbench));
+                    settle(suite);
+                    String name =
+                            workspace.getFileName() + job.map(id -> "-" + id).orElse("") + "-" + workbench;
+                    draw(window[0], folder.resolve(name + end));
+                }
+            }
+        }
+        SwingUtilities.invokeAndWait(window[0]::dispose);
     }
 
-    private static void shoot(MainWindow window, Path file) {
-        AffineTransform scale = window.getGraphicsConfiguration().getDefaultTransform();
-        int width = (int) (window.getRootPane().getWidth() * scale.getScaleX());
-        int height = (int) (window.getRootPane().getHeight() * scale.getScaleY());
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        g.transform(scale);
-        window.getRootPane().printAll(g);
-        g.dispose();
-        try {
-            ImageIO.write(image, "png", file.toFile());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** Until nothing is being worked out any more. */
+    private static void settle(Suite suite) throws Exception {
+        long end = System.currentTimeMillis() + LONGEST_MILLIS;
+        int still = 0;
+        while (still < 4 && System.currentTimeMillis() < end) {
+            boolean[] busy = new boolean[1];
+            SwingUtilities.invokeAndWait(() -> busy[0] = suite.isBusy());
+            still = busy[0] ? 0 : still + 1;
+            Thread.sleep(60);
         }
+    }
+
+    private static void draw(JFrame window, Path file) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            window.validate();
+            AffineTransform scale = window.getGraphicsConfiguration().getDefaultTransform();
+            int width = (int) (window.getRootPane().getWidth() * scale.getScaleX());
+            int height = (int) (window.getRootPane().getHeight() * scale.getScaleY());
+            BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = image.createGraphics();
+            g.transform(scale);
+            window.getRootPane().printAll(g);
+            g.dispose();
+            try {
+                ImageIO.write(image, "png", file.toFile());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
     }
 }

@@ -1,9 +1,9 @@
-package baywright.swing;
+package baywright.swing.start;
 
-import baywright.swing.ShopView.FindingView;
-import baywright.swing.ShopView.Grade;
-import baywright.swing.ShopView.JobView;
-import baywright.swing.ShopView.StepView;
+import baywright.plan.Severity;
+import baywright.swing.parts.SeveritySign;
+import baywright.swing.start.JobView.FindingView;
+import baywright.swing.start.JobView.StepView;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
@@ -57,7 +57,7 @@ final class StepTable extends JTable {
         model.rows = job.steps();
         model.worst = job.findings().stream()
                 .collect(Collectors.toMap(
-                        FindingView::step, FindingView::grade, BinaryOperator.minBy(Grade::compareTo)));
+                        FindingView::step, FindingView::severity, BinaryOperator.minBy(Severity::compareTo)));
         model.fireTableDataChanged();
     }
 
@@ -82,7 +82,7 @@ final class StepTable extends JTable {
         private static final long serialVersionUID = 1L;
 
         private transient List<StepView> rows = List.of();
-        private transient Map<String, Grade> worst = Map.of();
+        private transient Map<String, Severity> worst = Map.of();
 
         @Override
         public int getRowCount() {
@@ -134,8 +134,8 @@ final class StepTable extends JTable {
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean chosen, boolean focus, int row, int column) {
             JLabel label = (JLabel) super.getTableCellRendererComponent(table, "", chosen, focus, row, column);
-            label.setIcon(value instanceof Grade grade ? new GradeIcon(grade) : null);
-            label.setText(value instanceof Grade grade ? FindingList.word(grade) : "");
+            label.setIcon(value instanceof Severity severity ? new SeveritySign(severity) : null);
+            label.setText(value instanceof Severity severity ? FindingList.word(severity) : "");
             return label;
         }
     }

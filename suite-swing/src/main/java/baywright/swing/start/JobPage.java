@@ -1,7 +1,6 @@
-package baywright.swing;
+package baywright.swing.start;
 
-import baywright.swing.ShopView.FindingView;
-import baywright.swing.ShopView.JobView;
+import baywright.swing.start.JobView.FindingView;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;

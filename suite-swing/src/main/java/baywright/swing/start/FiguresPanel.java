@@ -1,6 +1,7 @@
-package baywright.swing;
+package baywright.swing.start;
 
-import baywright.swing.ShopView.Figure;
+import baywright.swing.api.Colours;
+import baywright.swing.start.JobView.Figure;
 import java.awt.Color;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -31,13 +32,13 @@ final class FiguresPanel extends JPanel {
 
             @Override
             public Color getBackground() {
-                return Look.colour("tile");
+                return Colours.of("tile");
             }
 
             @Override
             public void updateUI() {
                 super.updateUI();
-                setBorder(BorderFactory.createLineBorder(Look.colour("line")));
+                setBorder(BorderFactory.createLineBorder(Colours.of("line")));
             }
         };
         JLabel name = new JLabel(figure.name()) {
@@ -45,7 +46,7 @@ final class FiguresPanel extends JPanel {
 
             @Override
             public Color getForeground() {
-                return Look.colour("faint");
+                return Colours.of("faint");
             }
         };
         JLabel amount = new JLabel(figure.amount());

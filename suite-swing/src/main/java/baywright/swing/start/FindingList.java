@@ -1,8 +1,10 @@
-package baywright.swing;
+package baywright.swing.start;
 
-import baywright.swing.ShopView.FindingView;
-import baywright.swing.ShopView.Grade;
-import baywright.swing.ShopView.JobView;
+import baywright.plan.Severity;
+import baywright.swing.api.Colours;
+import baywright.swing.parts.Prose;
+import baywright.swing.parts.SeveritySign;
+import baywright.swing.start.JobView.FindingView;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -15,7 +17,6 @@ import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.text.View;
@@ -61,8 +62,8 @@ final class FindingList extends JList<FindingView> {
         });
     }
 
-    static String word(Grade grade) {
-        return Words.of("finding." + grade.name().toLowerCase(Locale.ROOT));
+    static String word(Severity severity) {
+        return Words.of("finding." + severity.name().toLowerCase(Locale.ROOT));
     }
 
     /** An empty list says what that means. */
@@ -70,7 +71,7 @@ final class FindingList extends JList<FindingView> {
     protected void paintComponent(Graphics g) {
         super.paintComponent(g);
         if (model.isEmpty()) {
-            g.setColor(Look.colour("faint"));
+            g.setColor(Colours.of("faint"));
             g.drawString(
                     Words.of("findings.none"),
                     getInsets().left + 12,
@@ -84,7 +85,7 @@ final class FindingList extends JList<FindingView> {
         private static final long serialVersionUID = 1L;
 
         private final JLabel mark = new JLabel();
-        private final JTextArea text = StartPage.sentence("");
+        private final Prose text = new Prose("");
         private int width;
 
         Row() {
@@ -98,10 +99,10 @@ final class FindingList extends JList<FindingView> {
                 JList<? extends FindingView> list, FindingView finding, int index, boolean chosen, boolean focus) {
             setBackground(chosen ? list.getSelectionBackground() : list.getBackground());
             text.setForeground(chosen ? list.getSelectionForeground() : list.getForeground());
-            mark.setIcon(new GradeIcon(finding.grade()));
+            mark.setIcon(new SeveritySign(finding.severity()));
             text.setText(finding.text());
             width = list.getWidth();
-            getAccessibleContext().setAccessibleName(word(finding.grade()) + ": " + finding.text());
+            getAccessibleContext().setAccessibleName(word(finding.severity()) + ": " + finding.text());
             return this;
         }
 

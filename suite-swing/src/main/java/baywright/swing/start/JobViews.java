@@ -1,4 +1,4 @@
-package baywright.swing;
+package baywright.swing.start;
 
 import baywright.library.Stage;
 import baywright.money.CapFit;
@@ -6,23 +6,17 @@ import baywright.money.Quote;
 import baywright.plan.Finding;
 import baywright.plan.FindingText;
 import baywright.plan.Proof;
-import baywright.plan.Severity;
 import baywright.plan.Step;
 import baywright.plan.StepWork;
 import baywright.plan.ZoneChoice;
 import baywright.plan.ZoneNames;
 import baywright.site.Numbers;
-import baywright.site.Site;
-import baywright.site.SiteTrouble;
 import baywright.site.WorkedJob;
-import baywright.swing.ShopView.Figure;
-import baywright.swing.ShopView.FindingView;
-import baywright.swing.ShopView.Grade;
-import baywright.swing.ShopView.JobView;
-import baywright.swing.ShopView.StepView;
+import baywright.swing.start.JobView.Figure;
+import baywright.swing.start.JobView.FindingView;
+import baywright.swing.start.JobView.StepView;
 import baywright.workspace.Job;
-import baywright.workspace.JobFile;
-import baywright.workspace.WorkspaceException;
+import baywright.workspace.Shop;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -43,32 +37,43 @@ final class JobViews {
     /** So many zones are named; of more, the rest is counted. */
     private static final int NAMED_ZONES = 2;
 
-    private final Site site;
     private final Locale locale;
     private final Numbers numbers;
     private final DateTimeFormatter start;
 
-    JobViews(Site site, Locale locale) {
-        this.site = site;
+    JobViews(Shop shop, Locale locale) {
         this.locale = locale;
-        this.numbers = new Numbers(site.shop().locale());
+        this.numbers = new Numbers(shop.locale());
         this.start = DateTimeFormatter.ofPattern("EEE HH:mm", locale);
     }
 
-    JobView of(JobFile file) {
-        try {
-            return view(site.work(site.job(file)));
-        } catch (SiteTrouble | WorkspaceException e) {
-            return new JobView(file.folder(), "", e.getMessage(), List.of(), List.of(), List.of());
-        }
+    /** What is shown of a job that could not be worked out. */
+    static JobView trouble(Job job, String why) {
+        return new JobView(job.id(), job.title(), about(job), why, false, List.of(), List.of(), List.of());
     }
 
-    private JobView view(WorkedJob worked) {
-        Job job = worked.job();
-        String about = Stream.of(job.vehicle().colour(), job.vehicle().description(), job.customer())
+    /** Title and vehicle of a job that is not worked out yet. */
+    static JobView waiting(Job job) {
+        return new JobView(
+                job.id(), job.title(), about(job), Words.of("job.waiting"), true, List.of(), List.of(), List.of());
+    }
+
+    JobView of(WorkedJob worked) {
+        return new JobView(
+                worked.job().id(),
+                worked.job().title(),
+                about(worked.job()),
+                "",
+                false,
+                figures(worked),
+                steps(worked),
+                findings(worked));
+    }
+
+    private static String about(Job job) {
+        return Stream.of(job.vehicle().colour(), job.vehicle().description(), job.customer())
                 .filter(text -> !text.isBlank())
                 .collect(Collectors.joining(" · "));
-        return new JobView(job.title(), about, "", figures(worked), steps(worked), findings(worked));
     }
 
     private List<Figure> figures(WorkedJob worked) {
@@ -132,16 +137,8 @@ final class JobViews {
         FindingText texts = new FindingText(worked.setting(), worked.job().plan(), locale);
         return worked.findings().stream()
                 .sorted(Comparator.comparing(Finding::severity))
-                .map(finding -> new FindingView(
-                        grade(finding.severity()), finding.step().orElse(""), capital(texts.of(finding))))
+                .map(finding ->
+                        new FindingView(finding.severity(), finding.step().orElse(""), capital(texts.of(finding))))
                 .toList();
-    }
-
-    private static Grade grade(Severity severity) {
-        return switch (severity) {
-            case STOP -> Grade.STOP;
-            case WARN -> Grade.WARN;
-            case NOTE -> Grade.NOTE;
-        };
     }
 }

@@ -1,13 +1,11 @@
-package baywright.swing;
+package baywright.swing.shell;
 
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
-import java.awt.Color;
-import javax.swing.UIManager;
 
 /** Light and dark. Colours and shapes stand in the theme's files; code asks for them by name. */
-enum Look {
+public enum Look {
     LIGHT,
     DARK;
 
@@ -16,7 +14,7 @@ enum Look {
     }
 
     /** Puts this look on everything that is open and on what opens later. */
-    void apply() {
+    public void apply() {
         if (this == DARK) {
             FlatDarkLaf.setup();
         } else {
@@ -25,16 +23,11 @@ enum Look {
         FlatLaf.updateUI();
     }
 
-    static Look current() {
+    public static Look current() {
         return FlatLaf.isLafDark() ? DARK : LIGHT;
     }
 
-    Look other() {
+    public Look other() {
         return this == DARK ? LIGHT : DARK;
-    }
-
-    /** A colour of the theme, such as {@code stop} or {@code faint}. */
-    static Color colour(String name) {
-        return UIManager.getColor("Baywright." + name);
     }
 }

@@ -1,7 +1,9 @@
-package baywright.swing;
+package baywright.swing.start;
 
-import baywright.swing.ShopView.Grade;
-import baywright.swing.ShopView.JobView;
+import baywright.plan.Severity;
+import baywright.swing.api.Colours;
+import baywright.swing.parts.FineSign;
+import baywright.swing.parts.SeveritySign;
 import java.awt.Color;
 import java.awt.Component;
 import java.util.ArrayList;
@@ -43,34 +45,40 @@ final class JobList extends JList<JobView> {
 
     /** How the proof of a job ended, in words. */
     static String verdict(JobView job) {
+        if (job.waiting()) {
+            return job.trouble();
+        }
         if (!job.trouble().isEmpty()) {
             return Words.of("job.unreadable");
         }
         List<String> parts = new ArrayList<>();
-        if (job.count(Grade.STOP) > 0) {
-            parts.add(Words.of("job.stops", job.count(Grade.STOP)));
+        if (job.count(Severity.STOP) > 0) {
+            parts.add(Words.of("job.stops", job.count(Severity.STOP)));
         } else {
             parts.add(Words.of("job.holds"));
         }
-        if (job.count(Grade.WARN) > 0) {
-            parts.add(Words.of("job.warns", job.count(Grade.WARN)));
+        if (job.count(Severity.WARN) > 0) {
+            parts.add(Words.of("job.warns", job.count(Severity.WARN)));
         }
         return String.join(" · ", parts);
     }
 
     private static Icon mark(JobView job) {
-        if (!job.trouble().isEmpty() || job.count(Grade.STOP) > 0) {
-            return new GradeIcon(Grade.STOP);
+        if (job.waiting()) {
+            return null;
         }
-        return job.count(Grade.WARN) > 0 ? new GradeIcon(Grade.WARN) : new TickIcon();
+        if (!job.trouble().isEmpty() || job.count(Severity.STOP) > 0) {
+            return new SeveritySign(Severity.STOP);
+        }
+        return job.count(Severity.WARN) > 0 ? new SeveritySign(Severity.WARN) : new FineSign();
     }
 
     private static final class Row extends JPanel implements ListCellRenderer<JobView> {
 
         private static final long serialVersionUID = 1L;
 
-        private final JLabel title = new JLabel();
-        private final JLabel about = new JLabel();
+        private final JLabel title = plain();
+        private final JLabel about = plain();
         private final JLabel verdict = new JLabel();
 
         Row() {
@@ -81,6 +89,12 @@ final class JobList extends JList<JobView> {
             add(verdict, "wmin 0");
         }
 
+        private static JLabel plain() {
+            JLabel label = new JLabel();
+            label.putClientProperty("html.disable", true);
+            return label;
+        }
+
         @Override
         public Component getListCellRendererComponent(
                 JList<? extends JobView> list, JobView job, int index, boolean chosen, boolean focus) {
@@ -89,11 +103,11 @@ final class JobList extends JList<JobView> {
             title.setText(job.title());
             title.setForeground(ink);
             about.setText(job.about());
-            about.setForeground(chosen ? ink : Look.colour("faint"));
+            about.setForeground(chosen ? ink : Colours.of("faint"));
             verdict.setText(verdict(job));
             verdict.setIcon(mark(job));
             verdict.setForeground(ink);
-            setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, Look.colour("line")));
+            setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, Colours.of("line")));
             getAccessibleContext().setAccessibleName(job.title() + ", " + job.about() + ", " + verdict(job));
             return this;
         }
