@@ -148,7 +148,7 @@ public final class PluginHost {
 
     /** Takes everything away again that a plug-in brought, and stops it. */
     public synchronized void drop(String id) {
-        for (Started one : started) {
+        for (Started one : List.copyOf(started)) {
             if (one.info().id().equals(id)) {
                 started.remove(one);
                 stop(one);
