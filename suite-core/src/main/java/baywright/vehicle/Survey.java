@@ -1,5 +1,6 @@
 package baywright.vehicle;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -22,5 +23,26 @@ public record Survey(Map<String, String> facts, List<String> states, Map<String,
 
     public ZoneSurvey zone(String zoneId) {
         return zones.getOrDefault(zoneId, ZoneSurvey.NOTHING);
+    }
+
+    /** The same survey with other findings on one zone. */
+    public Survey withZone(String zoneId, ZoneSurvey found) {
+        Map<String, ZoneSurvey> all = new HashMap<>(zones);
+        if (found.equals(ZoneSurvey.NOTHING)) {
+            all.remove(zoneId);
+        } else {
+            all.put(zoneId, found);
+        }
+        return new Survey(facts, states, all);
+    }
+
+    /** The same survey with another value of a fact of the whole vehicle; an empty text: nothing was found out. */
+    public Survey withFact(String fact, String value) {
+        return new Survey(ZoneSurvey.with(facts, fact, value), states, zones);
+    }
+
+    /** The same survey with other states of the whole vehicle. */
+    public Survey withStates(List<String> others) {
+        return new Survey(facts, others, zones);
     }
 }

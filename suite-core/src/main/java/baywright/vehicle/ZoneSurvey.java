@@ -1,6 +1,7 @@
 package baywright.vehicle;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -35,5 +36,40 @@ public record ZoneSurvey(
     /** The same findings with other readings. */
     public ZoneSurvey withReadings(List<Reading> others) {
         return new ZoneSurvey(facts, states, counts, others, unreadable, notes);
+    }
+
+    /** The same findings with another value of a fact; an empty text: as on the whole vehicle. */
+    public ZoneSurvey withFact(String fact, String value) {
+        return new ZoneSurvey(with(facts, fact, value), states, counts, readings, unreadable, notes);
+    }
+
+    /** The same findings with other states. */
+    public ZoneSurvey withStates(List<String> others) {
+        return new ZoneSurvey(facts, others, counts, readings, unreadable, notes);
+    }
+
+    /** The same findings with other counted things. */
+    public ZoneSurvey withCounts(Map<String, BigDecimal> others) {
+        return new ZoneSurvey(facts, states, others, readings, unreadable, notes);
+    }
+
+    /** The same findings with or without the record that a gauge cannot read the zone. */
+    public ZoneSurvey withUnreadable(boolean isUnreadable) {
+        return new ZoneSurvey(facts, states, counts, readings, isUnreadable, notes);
+    }
+
+    /** The same findings with other notes. */
+    public ZoneSurvey withNotes(List<String> others) {
+        return new ZoneSurvey(facts, states, counts, readings, unreadable, others);
+    }
+
+    static Map<String, String> with(Map<String, String> facts, String fact, String value) {
+        Map<String, String> all = new HashMap<>(facts);
+        if (value.isEmpty()) {
+            all.remove(fact);
+        } else {
+            all.put(fact, value);
+        }
+        return all;
     }
 }

@@ -33,6 +33,18 @@ public record ReadingsFile(Map<String, List<Reading>> byZone, List<FileProblem> 
         }
     }
 
+    /**
+     * Reads what a person pasted, as if it were a file.
+     *
+     * @param name how problems and the source of each reading name it
+     */
+    public static ReadingsFile ofText(String name, String text, ReadingsForm form, Shape shape) {
+        Report report = new Report(new Source(name, text));
+        ReadingsCsv.Readings readings = ReadingsCsv.read(report, form);
+        readings.check(report, shape);
+        return new ReadingsFile(report.hasErrors() ? Map.of() : readings.byZone(), report.problems());
+    }
+
     public boolean hasErrors() {
         return problems.stream().anyMatch(FileProblem::isError);
     }

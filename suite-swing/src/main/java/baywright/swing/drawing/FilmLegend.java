@@ -25,7 +25,7 @@ public final class FilmLegend extends JPanel {
     private final transient Texts texts = Texts.beside(FilmLegend.class, "texts");
 
     public FilmLegend() {
-        super(new MigLayout("insets 0 8 4 8, gap 14 3, wrap 3", "[sg,fill][sg,fill][sg,fill]"));
+        super(new MigLayout("insets 0 4 4 4, gap 16 3, wrap 3", "[][][]"));
         setOpaque(false);
         getAccessibleContext().setAccessibleName(texts.of("legend"));
     }
@@ -39,7 +39,7 @@ public final class FilmLegend extends JPanel {
         for (FilmSign sign : FilmPainter.MARKED) {
             add(label(texts.of(FilmPainter.key(sign)), new Sign(FilmPainter.mark(sign))));
         }
-        add(label(texts.of("legend.figures"), null));
+        add(label(texts.of("legend.figures"), null), "newline, span, gapleft 4");
         revalidate();
         repaint();
     }

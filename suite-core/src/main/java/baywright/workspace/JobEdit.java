@@ -1,0 +1,222 @@
+package baywright.workspace;
+
+import baywright.plan.JobGoal;
+import baywright.plan.Plan;
+import baywright.safety.JobSafety;
+import baywright.vehicle.Shape;
+import baywright.vehicle.Survey;
+import baywright.vehicle.ZoneSurvey;
+import java.math.BigDecimal;
+import java.text.Normalizer;
+import java.time.LocalDateTime;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** A job with some of its values changed, held to what its file may hold. Each call changes this object; {@link #job} gives the job. */
+public final class JobEdit {
+
+    private static final int LONGEST_TEXT = 4000;
+    private static final int MOST_VEHICLES = 1000;
+
+    private final Job base;
+    private String id;
+    private String title;
+    private String customer;
+    private Job.Vehicle vehicle;
+    private int vehicles;
+    private Optional<LocalDateTime> arrives;
+    private Optional<LocalDateTime> wanted;
+    private Optional<BigDecimal> cap;
+    private Optional<String> rate;
+    private List<String> wishes;
+    private List<JobGoal> goals;
+
+    private JobEdit(Job base) {
+        this.base = base;
+        id = base.id();
+        title = base.title();
+        customer = base.customer();
+        vehicle = base.vehicle();
+        vehicles = base.vehicles();
+        arrives = base.arrives();
+        wanted = base.wanted();
+        cap = base.cap();
+        rate = base.rate();
+        wishes = base.wishes();
+        goals = base.goals();
+    }
+
+    /** An edit of a job. */
+    public static JobEdit of(Job job) {
+        return new JobEdit(job);
+    }
+
+    /** A job with nothing surveyed, wanted or planned yet. */
+    public static JobEdit blank(String id, String title, String shape) {
+        return new JobEdit(new Job(
+                id,
+                title,
+                "",
+                new Job.Vehicle(shape, "", "", Optional.empty(), Map.of()),
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Survey.NOTHING,
+                new Plan(List.of()),
+                BigDecimal.ZERO,
+                JobSafety.NONE,
+                Optional.empty()));
+    }
+
+    /** The job on another shape of vehicle; findings and changes on zones that it has not are left out, as they would name nothing. */
+    public static Job onShape(Job job, Shape shape) {
+        Map<String, Job.ZoneChange> changes = new HashMap<>(job.vehicle().zones());
+        changes.keySet().retainAll(shape.zonesById().keySet());
+        Map<String, ZoneSurvey> found = new HashMap<>(job.survey().zones());
+        found.keySet().retainAll(shape.zonesById().keySet());
+        Job.Vehicle vehicle = job.vehicle();
+        return of(job).vehicle(
+                        new Job.Vehicle(shape.id(), vehicle.description(), vehicle.colour(), vehicle.vin(), changes))
+                .job()
+                .withSurvey(new Survey(job.survey().facts(), job.survey().states(), found));
+    }
+
+    /** An id made from words for people, which no other job has: {@code Müller, estate} becomes {@code muller-estate}. */
+    public static String idFor(String title, Collection<String> taken) {
+        String plain = Normalizer.normalize(title, Normalizer.Form.NFKD)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("\\p{M}", "")
+                .replaceAll("[^a-z0-9]+", "-");
+        String stem = trimmed(plain, Fields.LONGEST_ID - 4);
+        String id = stem.isEmpty() ? "job" : stem;
+        for (int n = 2; taken.contains(id); n++) {
+            id = (stem.isEmpty() ? "job" : stem) + "-" + n;
+        }
+        return id;
+    }
+
+    private static String trimmed(String text, int most) {
+        String cut = text.startsWith("-") ? text.substring(1) : text;
+        cut = cut.length() > most ? cut.substring(0, most) : cut;
+        return cut.endsWith("-") ? cut.substring(0, cut.length() - 1) : cut;
+    }
+
+    public JobEdit id(String other) {
+        id = other;
+        return this;
+    }
+
+    public JobEdit title(String other) {
+        title = other;
+        return this;
+    }
+
+    public JobEdit customer(String other) {
+        customer = other;
+        return this;
+    }
+
+    public JobEdit vehicle(Job.Vehicle other) {
+        vehicle = other;
+        return this;
+    }
+
+    public JobEdit vehicles(int other) {
+        vehicles = other;
+        return this;
+    }
+
+    public JobEdit arrives(Optional<LocalDateTime> other) {
+        arrives = other;
+        return this;
+    }
+
+    public JobEdit wanted(Optional<LocalDateTime> other) {
+        wanted = other;
+        return this;
+    }
+
+    public JobEdit cap(Optional<BigDecimal> other) {
+        cap = other;
+        return this;
+    }
+
+    public JobEdit rate(Optional<String> other) {
+        rate = other;
+        return this;
+    }
+
+    public JobEdit wishes(List<String> others) {
+        wishes = others;
+        return this;
+    }
+
+    public JobEdit goals(List<JobGoal> others) {
+        goals = others;
+        return this;
+    }
+
+    /**
+     * The changed job.
+     *
+     * @throws IllegalArgumentException when a value could not stand in a job's file; the message says which and how to mend it
+     */
+    public Job job() {
+        refuseUnless(Fields.isId(id), "'" + Shown.plain(id) + "' is no id; use " + Fields.AN_ID);
+        refuseUnless(!title.isBlank(), "a job needs a title; give a few words such as 'Estate, two-year coat'");
+        refuseUnless(vehicles >= 1 && vehicles <= MOST_VEHICLES, "give 1 to " + MOST_VEHICLES + " vehicles");
+        for (LocalDateTime time : List.of(arrives.orElse(LocalDateTime.MIN), wanted.orElse(LocalDateTime.MIN))) {
+            refuseUnless(
+                    time.equals(LocalDateTime.MIN)
+                            || (time.getYear() >= Fields.FIRST_YEAR && time.getYear() <= Fields.LAST_YEAR),
+                    "the year is out of range; give one from " + Fields.FIRST_YEAR + " to " + Fields.LAST_YEAR);
+        }
+        refuseUnless(
+                arrives.isEmpty() || wanted.isEmpty() || wanted.get().isAfter(arrives.get()),
+                "the vehicle is wanted before it comes; give a later time than its arrival");
+        refuseUnless(
+                cap.filter(c -> !Span.MONEY.holds(c)).isEmpty(),
+                "the cap is out of range; give an amount " + Span.MONEY.words());
+        wordsFit(title);
+        wordsFit(customer);
+        wordsFit(vehicle.description());
+        wordsFit(vehicle.colour());
+        wishes.forEach(JobEdit::wordsFit);
+        return new Job(
+                id,
+                title,
+                customer,
+                vehicle,
+                vehicles,
+                arrives,
+                wanted,
+                cap,
+                rate,
+                wishes,
+                goals,
+                base.survey(),
+                base.plan(),
+                base.discountLabourPercent(),
+                base.safety(),
+                base.language());
+    }
+
+    private static void wordsFit(String text) {
+        refuseUnless(
+                text.length() <= LONGEST_TEXT, "the text has more than " + LONGEST_TEXT + " characters; shorten it");
+    }
+
+    private static void refuseUnless(boolean holds, String message) {
+        if (!holds) {
+            throw new IllegalArgumentException(message);
+        }
+    }
+}
