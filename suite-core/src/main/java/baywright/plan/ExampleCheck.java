@@ -132,7 +132,7 @@ public final class ExampleCheck {
         FindingText text = new FindingText(setting, plan, Locale.ENGLISH);
         Proof proof = prover.prove(plan);
         proof.findings().stream()
-                .filter(f -> FAULTS.contains(f.code()))
+                .filter(ExampleCheck::isFault)
                 .forEach(f -> found.add(new Line("step", "a step that can be done", text.of(f), false)));
         Optional<StepWork> work = prover.work(step);
         work.ifPresent(w -> w.parts().forEach(p -> lines.reach(p.terms())));
@@ -140,10 +140,17 @@ public final class ExampleCheck {
         work.ifPresent(w -> states(example, w, proof.ends(), prover.endsWithPromises(plan), found));
     }
 
+    /** Whether a finding says that a step itself is wrong, whatever comes before it. */
+    public static boolean isFault(Finding finding) {
+        return FAULTS.contains(finding.code());
+    }
+
     private static List<String> zones(Stage stage, Example example, Shape shape) {
-        if (!example.zones().isEmpty()) {
-            return example.zones();
-        }
+        return example.zones().isEmpty() ? zonesOf(stage, shape) : example.zones();
+    }
+
+    /** Ids of the zones of a shape that a stage works on, in the shape's order. */
+    public static List<String> zonesOf(Stage stage, Shape shape) {
         return shape.zones().stream()
                 .filter(z -> stage.surfaces().isEmpty() || stage.surfaces().contains(z.surface()))
                 .map(Zone::id)
