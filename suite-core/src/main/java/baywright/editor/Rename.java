@@ -6,10 +6,12 @@ import baywright.library.LibraryLoader;
 import baywright.script.Nearest;
 import baywright.script.Type;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -146,6 +148,25 @@ public final class Rename {
             "strictfp",
             "threadsafe",
             "throws");
+
+    /**
+     * Something that stands at a place and can be renamed.
+     *
+     * @param kind  what it is
+     * @param stage for an input the stage that has it; else empty
+     * @param id    its id
+     */
+    public record Subject(Kind kind, String stage, String id) {}
+
+    /** What can be renamed at an offset of a text; empty where nothing of the kind stands. */
+    public static Optional<Subject> at(String text, int offset) {
+        return References.of(Map.of("", text)).stream()
+                .filter(r -> r.from() <= offset && offset <= r.to() && r.form() != Form.LOOSE_TEXT)
+                .flatMap(r -> Arrays.stream(Kind.values())
+                        .filter(k -> k.word.equals(r.kind()))
+                        .map(k -> new Subject(k, k == Kind.INPUT ? r.stage() : "", r.id())))
+                .findFirst();
+    }
 
     private final Map<String, String> files;
     private final Kind kind;
