@@ -55,12 +55,10 @@ public final class StageText {
         return found.map(phrase -> {
             List<TextEdit> edits = new ArrayList<>();
             all.stream()
-                    .filter(p -> p.word().isPresent() && p != phrase)
+                    .filter(p -> p.word().isPresent() && p.from() != phrase.from())
                     .forEach(p -> edits.add(cut(text, p)));
             edits.add(replaced(phrase, quoted(id)));
-            phrase.body().stream()
-                    .filter(p -> p.isWord("title"))
-                    .forEach(p -> edits.add(replaced(p, quoted(title))));
+            phrase.body().stream().filter(p -> p.isWord("title")).forEach(p -> edits.add(replaced(p, quoted(title))));
             phrase.body().stream()
                     .filter(p -> p.isWord("revision") && !p.arguments().isEmpty())
                     .map(p -> p.arguments().get(0))

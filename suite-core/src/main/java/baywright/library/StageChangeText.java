@@ -72,7 +72,8 @@ public final class StageChangeText {
             return number(count.number());
         }
         if (said instanceof Amount amount) {
-            return number(amount.amount().amount()) + " " + say("unit." + amount.amount().unit().symbol());
+            return number(amount.amount().amount()) + " "
+                    + say("unit." + amount.amount().unit().symbol());
         }
         Points points = (Points) said;
         return Stream.of(

@@ -107,15 +107,17 @@ public final class StageComparison {
                     StageStatements.ofTerms(now.get(), after.place()),
                     trial);
         } else if (old.isPresent() || now.isPresent()) {
-            note(new StageChange(
-                    Aspect.WORKS,
-                    "",
-                    Part.ITSELF,
-                    old.map(t -> new Words("")),
-                    now.map(t -> new Words("")),
-                    Optional.of(before.place()),
-                    Optional.of(after.place()),
-                    trial.shown()), trial);
+            note(
+                    new StageChange(
+                            Aspect.WORKS,
+                            "",
+                            Part.ITSELF,
+                            old.map(t -> new Words("")),
+                            now.map(t -> new Words("")),
+                            Optional.of(before.place()),
+                            Optional.of(after.place()),
+                            trial.shown()),
+                    trial);
         }
     }
 
@@ -193,10 +195,8 @@ public final class StageComparison {
             for (int i = 0; i < pairs; i++) {
                 pair(gone.get(i), come.get(i), trial);
             }
-            gone.subList(pairs, gone.size())
-                    .forEach(s -> whole(s, Optional.of(s), Optional.empty(), trial));
-            come.subList(pairs, come.size())
-                    .forEach(s -> whole(s, Optional.empty(), Optional.of(s), trial));
+            gone.subList(pairs, gone.size()).forEach(s -> whole(s, Optional.of(s), Optional.empty(), trial));
+            come.subList(pairs, come.size()).forEach(s -> whole(s, Optional.empty(), Optional.of(s), trial));
         }
     }
 
@@ -266,7 +266,8 @@ public final class StageComparison {
 
     /** The same difference is told once; values that only several inputs and facts together bring, only of lines not told of. */
     private void note(StageChange change, Trial trial) {
-        List<Object> line = List.of(change.aspect(), change.subject(), change.part(), place(change.old()), place(change.now()));
+        List<Object> line =
+                List.of(change.aspect(), change.subject(), change.part(), place(change.old()), place(change.now()));
         if (known.add(change.anyhow()) && (lines.add(line) || trial.depth() < 2)) {
             found.add(change);
         }

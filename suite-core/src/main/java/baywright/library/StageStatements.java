@@ -143,10 +143,7 @@ final class StageStatements {
         hazards.from().forEach(f -> add(Aspect.ITEM_HAZARD, f.id(), THERE, place(f.origin())));
         hazards.risks()
                 .forEach(r -> add(
-                        Aspect.RISK,
-                        r.kind(),
-                        r.level().<Said>map(Amount::new).orElse(THERE),
-                        place(r.origin())));
+                        Aspect.RISK, r.kind(), r.level().<Said>map(Amount::new).orElse(THERE), place(r.origin())));
         hazards.wear().forEach(w -> add(Aspect.PROTECTION, w.id(), THERE, place(w.origin())));
         hazards.keepApart()
                 .forEach(a ->

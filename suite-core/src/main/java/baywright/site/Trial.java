@@ -114,17 +114,14 @@ public record Trial(Stage stage, Setting setting, Plan plan, PlanWork work, Ledg
         Stage tried = Optional.ofNullable(library.stageById().get(stage))
                 .orElseThrow(() -> new IllegalArgumentException("no stage is called '" + stage + "'"));
         List<String> zones = on.zones().isEmpty() ? ExampleCheck.zonesOf(tried, on.shape()) : on.zones();
-        Step step = new Step(
-                STEP, stage, zones, on.with(), Step.Priority.MUST, Optional.empty(), on.drivers());
+        Step step = new Step(STEP, stage, zones, on.with(), Step.Priority.MUST, Optional.empty(), on.drivers());
         Plan plan = new Plan(List.of(step));
         Survey survey = new Survey(on.facts(), List.of(), Map.of());
-        Setting setting =
-                new Setting(library, on.shape(), survey, shop.bays(), ANY_DAY, shop.film(), shop.rules());
+        Setting setting = new Setting(library, on.shape(), survey, shop.bays(), ANY_DAY, shop.film(), shop.rules());
         Prover prover = Prover.forSetting(setting);
         Proof proof = prover.prove(plan);
         PlanWork work = prover.work(plan);
-        JobTerms terms =
-                JobTerms.at(shop.rates().charge().keySet().iterator().next(), Confidence.TRIAL_DONE);
+        JobTerms terms = JobTerms.at(shop.rates().charge().keySet().iterator().next(), Confidence.TRIAL_DONE);
         Ledger ledger = RollUp.of(plan, work, library, shop.rates(), terms);
         return new Trial(
                 tried,
@@ -151,11 +148,13 @@ public record Trial(Stage stage, Setting setting, Plan plan, PlanWork work, Ledg
     /** The items taken, and those whose dangers the stage names, each once. */
     public List<Danger> dangers() {
         Map<String, Place> places = new LinkedHashMap<>();
-        step().ifPresent(s -> s.uses().forEach(u -> places.putIfAbsent(u.item(), u.trail().place())));
+        step().ifPresent(s ->
+                s.uses().forEach(u -> places.putIfAbsent(u.item(), u.trail().place())));
         terms().flatMap(t -> t.hazards().from().stream())
                 .forEach(f -> places.putIfAbsent(f.id(), f.origin().place()));
         List<Danger> dangers = new ArrayList<>();
-        places.forEach((id, place) -> Optional.ofNullable(setting.library().itemById().get(id))
+        places.forEach((id, place) -> Optional.ofNullable(
+                        setting.library().itemById().get(id))
                 .filter(item -> !item.hazards().isEmpty())
                 .ifPresent(item -> dangers.add(new Danger(item, Label.ofCodes(item.hazards()), place))));
         return dangers;
@@ -165,8 +164,7 @@ public record Trial(Stage stage, Setting setting, Plan plan, PlanWork work, Ledg
     public List<StageTerms.Risk> risks() {
         Map<String, StageTerms.Risk> risks = new LinkedHashMap<>();
         terms().flatMap(t -> t.hazards().risks().stream())
-                .forEach(r -> risks.merge(
-                        r.kind(), r, (a, b) -> level(b).compareTo(level(a)) > 0 ? b : a));
+                .forEach(r -> risks.merge(r.kind(), r, (a, b) -> level(b).compareTo(level(a)) > 0 ? b : a));
         return List.copyOf(risks.values());
     }
 

@@ -72,8 +72,16 @@ class StageTextTest {
 
     @Test
     void whatStandsAtTheCaretCanBeRenamed() {
-        String text = "stage('one') {\n    inputs {\n        count 'passes', from: 1, to: 3, usual: 1\n    }\n"
-                + "    before {\n        needs 'washed'\n    }\n}\n";
+        String text = """
+                stage('one') {
+                    inputs {
+                        count 'passes', from: 1, to: 3, usual: 1
+                    }
+                    before {
+                        needs 'washed'
+                    }
+                }
+                """;
         assertThat(Rename.at(text, text.indexOf("'washed'") + 3))
                 .hasValue(new Rename.Subject(Kind.STATE, "", "washed"));
         assertThat(Rename.at(text, text.indexOf("'passes'") + 1))

@@ -37,11 +37,7 @@ class StageComparisonTest {
                         "inputs { count 'passes', from: 1, to: 3, usual: 1 }",
                         "inputs { count 'passes', from: 1, to: 4, usual: 1 }",
                         "input 'passes': a whole number from 1 to 3 → a whole number from 1 to 4"),
-                whole(
-                        Aspect.INPUT,
-                        "inputs { yesNo 'twice', usual: false }",
-                        "",
-                        "gone: input 'twice': true or false"),
+                whole(Aspect.INPUT, "inputs { yesNo 'twice', usual: false }", "", "gone: input 'twice': true or false"),
                 part(
                         Aspect.INPUT,
                         Part.USUAL,
@@ -232,10 +228,12 @@ class StageComparisonTest {
     @ParameterizedTest
     @MethodSource("cases")
     void theWayBackTellsTheSameTurnedRound(Case one) {
-        Set<List<Object>> there = Set.copyOf(
-                changes(one.before(), one.after()).stream().map(c -> ends(c, false)).toList());
-        Set<List<Object>> back = Set.copyOf(
-                changes(one.after(), one.before()).stream().map(c -> ends(c, true)).toList());
+        Set<List<Object>> there = Set.copyOf(changes(one.before(), one.after()).stream()
+                .map(c -> ends(c, false))
+                .toList());
+        Set<List<Object>> back = Set.copyOf(changes(one.after(), one.before()).stream()
+                .map(c -> ends(c, true))
+                .toList());
         assertThat(back).isEqualTo(there);
     }
 
@@ -258,13 +256,11 @@ class StageComparisonTest {
 
     @Test
     void theHeadIsCompared() {
-        Library library = Libraries.load(
-                        """
+        Library library = Libraries.load("""
                         family 'wash', title: 'Wash', setUp: 3.min
                         stage('one') { title 'One'; family 'decontamination'; worksOn 'paint' }
                         stage('two', like: 'one') { title 'Two'; family 'wash' }
-                        """)
-                .library();
+                        """).library();
         assertThat(told(StageComparison.of(
                         library.stageById().get("one"), library.stageById().get("two"), library.facts())))
                 .containsExactly("title: One → Two", "family: decontamination → wash", "new: like: one");
@@ -325,7 +321,8 @@ class StageComparisonTest {
 
     @Test
     void aChangeKnowsBothItsLines() {
-        StageChange change = changes("\n\ntime { setUp 8.min }", "time { setUp 9.min }").get(0);
+        StageChange change =
+                changes("\n\ntime { setUp 8.min }", "time { setUp 9.min }").get(0);
         assertThat(change.old().map(Object::toString)).hasValue("script.groovy:5:8");
         assertThat(change.now().map(Object::toString)).hasValue("script.groovy:3:8");
     }
@@ -343,7 +340,8 @@ class StageComparisonTest {
             if (last != null) {
                 assertThat(StageComparison.of(last, stage, library.facts()))
                         .anyMatch(c -> c.aspect() == Aspect.TITLE)
-                        .allSatisfy(c -> assertThat(new StageChangeText(Locale.UK).of(c)).isNotBlank());
+                        .allSatisfy(c ->
+                                assertThat(new StageChangeText(Locale.UK).of(c)).isNotBlank());
             }
             last = stage;
         }
@@ -355,7 +353,8 @@ class StageComparisonTest {
     }
 
     private static List<StageChange> changes(String before, String after) {
-        return StageComparison.of(probe(before), probe(after), Libraries.loadStage("").library().facts());
+        return StageComparison.of(
+                probe(before), probe(after), Libraries.loadStage("").library().facts());
     }
 
     private static Stage probe(String body) {

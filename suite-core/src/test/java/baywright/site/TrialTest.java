@@ -75,14 +75,14 @@ class TrialTest {
     /** Labour: mean (0.60 + 4 × 0.90 + 1.50) / 6 = 0.95 min at 52 an hour = 0.82333; material 1.06875 and a quarter = 1.33594. */
     @Test
     void thePriceIsThatOfTheStepAlone() {
-        assertThat(iron(bonnet(Map.of(), Map.of())).net()).isBetween(new BigDecimal("2.15926"), new BigDecimal("2.15928"));
+        assertThat(iron(bonnet(Map.of(), Map.of())).net())
+                .isBetween(new BigDecimal("2.15926"), new BigDecimal("2.15928"));
     }
 
     /** Two passes double hands-on time and remover; heavy soiling takes half as long again and no more remover. */
     @Test
     void inputsAndFactsAreTaken() {
-        var step = iron(bonnet(
-                        Map.of("passes", Value.of(BigDecimal.valueOf(2), FIELD)), Map.of("soiling", "heavy")))
+        var step = iron(bonnet(Map.of("passes", Value.of(BigDecimal.valueOf(2), FIELD)), Map.of("soiling", "heavy")))
                 .step()
                 .orElseThrow();
         assertThat(step.attendedMinutes().likely()).isEqualByComparingTo("2.7");
