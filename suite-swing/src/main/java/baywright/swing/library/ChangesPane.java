@@ -62,7 +62,7 @@ final class ChangesPane extends JPanel {
         label.setLabelFor(others);
         add(label);
         add(others, "wmin 0");
-        add(rows.scrolled(), "span 2, wmin 0, hmin 0");
+        add(rows.scrolled(), "span 2, grow, wmin 0, hmin 0");
         others.addActionListener(e -> {
             if (!filling) {
                 compare();

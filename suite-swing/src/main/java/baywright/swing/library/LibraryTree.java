@@ -141,11 +141,23 @@ final class LibraryTree extends JPanel {
     /** Shows other contents; what is open and chosen stays so. */
     void show(LibraryContents now) {
         boolean first = contents.groups().isEmpty();
+        boolean same = search.getText().isBlank() && looks(contents).equals(looks(now));
         contents = now;
+        if (same) {
+            return;
+        }
         if (first) {
             now.groups().stream().filter(g -> !g.kind().equals("stage")).forEach(g -> closed.add(key(g)));
         }
         fill();
+    }
+
+    /** What of the contents is to be seen; lines move with every key. */
+    private static List<List<Object>> looks(LibraryContents of) {
+        return of.groups().stream()
+                .flatMap(g -> g.entries().stream()
+                        .map(e -> List.<Object>of(g.kind(), g.title(), e.kind(), e.id(), e.title(), e.grade())))
+                .toList();
     }
 
     private void fill() {

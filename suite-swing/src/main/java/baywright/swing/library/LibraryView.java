@@ -51,6 +51,7 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
     private static final String EMPTY = "empty";
     private static final String SCRIPT = "script";
     private static final int TREE_WIDTH = 240;
+    private static final int PROBLEMS_HEIGHT = 120;
     private static final int BENCH_WIDTH = 410;
 
     private final Desk desk;
@@ -97,6 +98,7 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
         bench.getAccessibleContext().setAccessibleName(texts.of("bench.name"));
         bench.addChangeListener(e -> showBench());
         JSplitPane writing = split(JSplitPane.VERTICAL_SPLIT, script, problems, 1);
+        problems.setMinimumSize(new Dimension(0, UIScale.scale(PROBLEMS_HEIGHT)));
         middle.add(
                 new EmptyState(texts.of("empty.heading"), texts.of("empty.text"), List.of(doing("new", this::askNew))),
                 EMPTY);
@@ -254,7 +256,7 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
             JComponent shown = (JComponent) bench.getSelectedComponent();
             Optional<String> stage = stage();
             if (shown == trial) {
-                trial.show(shop, stage);
+                trial.show(shop, stage, !script.file().isEmpty());
             } else if (shown == examples) {
                 examples.show(shop, stage);
             } else if (shown == changes) {
@@ -300,8 +302,9 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
     }
 
     private void open(Entry entry) {
-        if (!entry.file().isEmpty()) {
-            goTo(new Place(entry.file(), entry.line(), 1));
+        Entry newest = contents.find(entry.kind(), entry.id()).orElse(entry);
+        if (!newest.file().isEmpty()) {
+            goTo(new Place(newest.file(), newest.line(), 1));
         }
     }
 

@@ -1,5 +1,6 @@
 package baywright.swing.library;
 
+import java.awt.Insets;
 import javax.swing.JButton;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
@@ -13,6 +14,7 @@ final class LineButton extends JButton {
         putClientProperty("html.disable", true);
         putClientProperty("JButton.buttonType", "borderless");
         setHorizontalAlignment(SwingConstants.LEADING);
+        setMargin(new Insets(2, 4, 2, 4));
         setText(text);
         addActionListener(e -> go.run());
         getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "pressed");

@@ -105,7 +105,9 @@ final class ProblemList extends JPanel {
             super.getListCellRendererComponent(of, "", index, selected, focused);
             putClientProperty("html.disable", true);
             Problem problem = (Problem) value;
-            setText(problem.place() + "  " + problem.message());
+            String place = problem.place().toString();
+            setText(place.substring(place.lastIndexOf('/') + 1) + "  " + problem.message());
+            setToolTipText(place);
             setIcon(new SeveritySign(problem.severity() == Problem.Severity.ERROR ? Severity.STOP : Severity.WARN));
             return this;
         }

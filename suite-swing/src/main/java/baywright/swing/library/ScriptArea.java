@@ -79,7 +79,7 @@ final class ScriptArea extends RSyntaxTextArea {
                 TokenTypes.COMMENT_MULTILINE,
                 TokenTypes.COMMENT_DOCUMENTATION);
         colour(styles, "script.word", TokenTypes.RESERVED_WORD_2);
-        colour(styles, "script.grammar", TokenTypes.RESERVED_WORD, TokenTypes.LITERAL_BOOLEAN, TokenTypes.FUNCTION);
+        colour(styles, "script.grammar", TokenTypes.RESERVED_WORD, TokenTypes.LITERAL_BOOLEAN);
         colour(
                 styles,
                 "script.number",

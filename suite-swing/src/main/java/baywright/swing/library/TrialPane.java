@@ -70,7 +70,7 @@ final class TrialPane extends JPanel {
     private final JComboBox<Choice> zones = new JComboBox<>();
     private final InputControls controls;
     private final JPanel figures =
-            new JPanel(new MigLayout("insets 0, wrap 2, fillx", "[60:pref:130][grow, fill]", "[]2[]"));
+            new JPanel(new MigLayout("insets 0, wrap 2, fillx", "[60:pref:108][grow, fill]", "[]2[]"));
     private final Prose message = new Prose("");
     private final SectionHeading heading = new SectionHeading("");
     private final JPanel setUp = new JPanel(new MigLayout("insets 0, wrap 2, fillx", "[][grow, fill]", "[]4[]"));
@@ -80,6 +80,7 @@ final class TrialPane extends JPanel {
     private transient Optional<TaskHandle> running = Optional.empty();
     private String wanted = "";
     private boolean filling;
+    private boolean script;
 
     /** Something to choose: an id and words for people. */
     private record Choice(String id, String title) {
@@ -126,7 +127,9 @@ final class TrialPane extends JPanel {
     }
 
     /** Tries a stage of the shop; an id that the library does not have yet shows why. */
-    void show(OpenShop now, Optional<String> id) {
+    void show(OpenShop now, Optional<String> id, boolean anyScript) {
+        boolean toldApart = script != anyScript;
+        script = anyScript;
         boolean same = shop.map(s -> s.site()
                                         .library()
                                         .hash()
@@ -137,7 +140,7 @@ final class TrialPane extends JPanel {
         boolean sound = shop.map(OpenShop::isSound).orElse(true) == now.isSound();
         shop = Optional.of(now);
         wanted = id.orElse("");
-        if (same && sound) {
+        if (same && sound && !toldApart) {
             return;
         }
         stage = id.map(i -> now.site().library().stageById().get(i));
@@ -234,7 +237,10 @@ final class TrialPane extends JPanel {
         if (stage.isEmpty() || shape().isEmpty()) {
             trial = Optional.empty();
             heading.setText("");
-            say(wanted.isEmpty() ? texts.of("trial.no-stage") : texts.of("trial.not-yet", wanted));
+            say(
+                    wanted.isEmpty()
+                            ? texts.of(script ? "trial.no-stage" : "trial.choose")
+                            : texts.of("trial.not-yet", wanted));
             setUp.setVisible(false);
             controls.setVisible(false);
             figures.setVisible(false);

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.JFrame;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
@@ -311,6 +312,21 @@ class LibraryViewTest {
         assertThat(view.changes().changes().get(0).now().map(Place::line)).hasValue(24);
         onEventThread(() -> view.changes().against("tar-removal"));
         assertThat(view.changes().changes()).hasSizeGreaterThan(3);
+    }
+
+    @Test
+    void problemsStayInSightHoweverLongTheScript() {
+        onEventThread(() -> {
+            JFrame frame = new JFrame();
+            frame.add(view.component());
+            frame.setSize(1000, 600);
+            openIron();
+            frame.addNotify();
+            frame.validate();
+            assertThat(view.problems().getHeight()).isGreaterThan(80);
+            assertThat(view.script().area().getHeight()).isGreaterThan(80);
+            frame.dispose();
+        });
     }
 
     @Test
