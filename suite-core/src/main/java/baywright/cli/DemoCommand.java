@@ -7,6 +7,7 @@ import baywright.site.Numbers;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
 import baywright.workspace.JobFile;
+import baywright.workspace.UserFolders;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
@@ -39,7 +40,7 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path target = folder.orElseGet(() -> Settings.userHome().resolve("baywright-demo"));
+        Path target = folder.orElseGet(() -> UserFolders.home().resolve("baywright-demo"));
         List<DemoFolder.Copy> copies = new DemoFolder(session).copyTo(target);
         List<Worked> all = new ArrayList<>();
         for (DemoFolder.Copy copy : copies) {

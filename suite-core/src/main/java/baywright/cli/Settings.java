@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.workspace.UserFolders;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,28 +18,7 @@ record Settings(Path folder) {
 
     /** The user's usual place for such things on this system. */
     static Settings ofUser() {
-        String given = System.getProperty("baywright.settings");
-        if (given != null) {
-            return new Settings(Path.of(given));
-        }
-        String system = System.getProperty("os.name", "");
-        if (system.startsWith("Windows") && System.getenv("APPDATA") != null) {
-            return new Settings(Path.of(System.getenv("APPDATA"), "Baywright"));
-        }
-        Path user = userHome();
-        if (system.startsWith("Mac")) {
-            return new Settings(user.resolve("Library/Application Support/Baywright"));
-        }
-        String config = System.getenv("XDG_CONFIG_HOME");
-        boolean usable = config != null && Path.of(config).isAbsolute();
-        return new Settings((usable ? Path.of(config) : user.resolve(".config")).resolve("baywright"));
-    }
-
-    /** The user's own folder, as the shell knows it. */
-    static Path userHome() {
-        String shell = System.getenv("HOME");
-        boolean usable = shell != null && Path.of(shell).isAbsolute();
-        return Path.of(usable ? shell : System.getProperty("user.home"));
+        return new Settings(UserFolders.settings());
     }
 
     /** The workspace that was opened last, if one was and it can be read. */

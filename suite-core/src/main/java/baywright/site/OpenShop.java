@@ -1,6 +1,7 @@
 package baywright.site;
 
 import baywright.library.Item;
+import baywright.library.Library;
 import baywright.library.LibraryFiles;
 import baywright.library.LibraryLoader;
 import baywright.library.ScriptCache;
@@ -14,13 +15,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +37,9 @@ import java.util.stream.Stream;
 public final class OpenShop {
 
     private static final String STAGES = "stages/";
+    private static final String JOBS = "jobs/";
+    private static final String SHOP = "shop.json";
+    private static final String ITEMS = "items.json";
     private static final String SCRIPT = ".groovy";
 
     private final Workspace read;
@@ -86,14 +93,22 @@ public final class OpenShop {
      * @throws WorkspaceException when there is no such folder or it cannot be read
      */
     public static OpenShop open(Path folder, Clock clock, ScriptCache cache) {
-        Workspace workspace = Workspace.open(folder);
-        List<Problem> own = LibraryFolder.asProblems(workspace.ownProblems());
-        refuseErrors(workspace.root(), own);
+        return read(Workspace.open(folder), clock, (workspace, scripts) -> {
+            LibraryLoader.Loaded loaded = LibraryLoader.load(workspace.stages(), scripts, workspace.items(), cache);
+            List<Problem> own = LibraryFolder.asProblems(workspace.ownProblems());
+            Shelf shelf = new Shelf(named(scripts.texts()), workspace.items(), problems(own, loaded), false);
+            return new Opened(loaded.library(), shelf);
+        });
+    }
+
+    /** A library with what it was loaded from. */
+    private record Opened(Library library, Shelf shelf) {}
+
+    private static OpenShop read(
+            Workspace workspace, Clock clock, BiFunction<Workspace, LibraryFiles, Opened> library) {
+        refuseErrors(workspace.root(), LibraryFolder.asProblems(workspace.ownProblems()));
         LibraryFiles scripts = scriptsOf(workspace);
-        SortedMap<String, String> texts = named(scripts.texts());
-        LibraryLoader.Loaded loaded = LibraryLoader.load(workspace.stages(), scripts, workspace.items(), cache);
-        Shelf shelf = new Shelf(texts, workspace.items(), problems(own, loaded), false);
-        Site site = Site.of(workspace, loaded.library(), shelf.problems(), clock);
+        Opened opened = library.apply(workspace, scripts);
         Map<String, JobFile> files = new TreeMap<>();
         Map<String, Job> jobs = new TreeMap<>();
         for (JobFile file : workspace.jobs()) {
@@ -106,10 +121,10 @@ public final class OpenShop {
                 workspace,
                 Collections.unmodifiableMap(files),
                 scripts,
-                site,
+                Site.of(workspace, opened.library(), opened.shelf().problems(), clock),
                 Collections.unmodifiableMap(jobs),
-                texts,
-                shelf);
+                named(scripts.texts()),
+                opened.shelf());
     }
 
     private static void refuseErrors(Path root, List<Problem> own) {
@@ -309,13 +324,6 @@ public final class OpenShop {
         return new OpenShop(read, files, readScripts, with, jobs, texts, loaded.shelf);
     }
 
-    /** These edits over the files as they are on disk now, after a save; with the newer library where it is of the same scripts. */
-    public OpenShop overFilesOf(OpenShop saved) {
-        boolean fits = saved.shelf.isOf(texts, items());
-        Site with = fits ? site.with(site.workspace(), saved.site.library(), saved.site.warnings()) : site;
-        return new OpenShop(saved.read, saved.files, saved.readScripts, with, jobs, texts, fits ? saved.shelf : shelf);
-    }
-
     /** What is wrong with shop, prices, shapes, scripts and jobs, in order of file and place, as of the last load. */
     public List<Problem> problems() {
         return Stream.concat(
@@ -324,28 +332,185 @@ public final class OpenShop {
                 .toList();
     }
 
+    // edits as differences
+
+    /**
+     * What can be edited.
+     *
+     * @param jobs  by id
+     * @param texts of scripts
+     */
+    private record Parts(Map<String, Job> jobs, SortedMap<String, String> texts, Shop shop, List<Item> items) {
+
+        List<String> namesOfDifferencesTo(Parts other) {
+            List<String> names = new ArrayList<>();
+            differing(jobs, other.jobs).forEach(id -> names.add(JOBS + id));
+            differing(texts, other.texts).forEach(names::add);
+            if (!shop.equals(other.shop)) {
+                names.add(SHOP);
+            }
+            if (!items.equals(other.items)) {
+                names.add(ITEMS);
+            }
+            return names.stream().sorted().toList();
+        }
+
+        /** These with what is named as in the other. */
+        Parts with(Parts other, Collection<String> names) {
+            Map<String, Job> newJobs = new TreeMap<>(jobs);
+            SortedMap<String, String> newTexts = new TreeMap<>(texts);
+            for (String name : names) {
+                if (name.startsWith(JOBS)) {
+                    put(newJobs, name.substring(JOBS.length()), other.jobs);
+                } else if (name.startsWith(STAGES)) {
+                    put(newTexts, name, other.texts);
+                }
+            }
+            return new Parts(
+                    newJobs,
+                    newTexts,
+                    names.contains(SHOP) ? other.shop : shop,
+                    names.contains(ITEMS) ? other.items : items);
+        }
+
+        private static <T> void put(Map<String, T> all, String key, Map<String, T> from) {
+            if (from.containsKey(key)) {
+                all.put(key, from.get(key));
+            } else {
+                all.remove(key);
+            }
+        }
+
+        private static <T> Stream<String> differing(Map<String, T> before, Map<String, T> now) {
+            return Stream.concat(before.keySet().stream(), now.keySet().stream())
+                    .distinct()
+                    .filter(name -> !Objects.equals(before.get(name), now.get(name)));
+        }
+    }
+
+    private Parts parts() {
+        return new Parts(jobs, texts, shop(), items());
+    }
+
+    private Parts readParts() {
+        Map<String, Job> before = new TreeMap<>();
+        files.forEach((id, file) -> before.put(id, file.job().orElseThrow()));
+        return new Parts(before, named(readScripts.texts()), read.shop().orElseThrow(), read.items());
+    }
+
+    private OpenShop with(Parts parts) {
+        OpenShop changed = this;
+        if (!parts.jobs().equals(jobs)) {
+            changed = changed.withJobs(parts.jobs());
+        }
+        if (!parts.texts().equals(texts)) {
+            changed = changed.withTexts(parts.texts());
+        }
+        return changed.withShop(parts.shop()).withItems(parts.items());
+    }
+
+    /** This shop with whatever differs between two others as it is in the second: how an edit is taken back or made again. */
+    public OpenShop patched(OpenShop from, OpenShop to) {
+        Parts target = to.parts();
+        return with(parts().with(target, from.parts().namesOfDifferencesTo(target)));
+    }
+
+    /** These edits over the files that another state of this shop knows, after a save. */
+    public OpenShop overFilesOf(OpenShop saved) {
+        return new OpenShop(saved.read, saved.files, saved.readScripts, site, jobs, texts, shelf);
+    }
+
+    /** This shop that still knows what is named as another state of it has read it, so that a clash stays one until it is decided. */
+    OpenShop withFilesOf(OpenShop old, Collection<String> names) {
+        if (names.isEmpty()) {
+            return this;
+        }
+        Map<String, JobFile> mixed = new TreeMap<>(files);
+        Map<String, String> scripts = new TreeMap<>(readScripts.texts());
+        for (String name : names) {
+            if (name.startsWith(JOBS)) {
+                Parts.put(mixed, name.substring(JOBS.length()), old.files);
+            } else if (name.startsWith(STAGES)) {
+                Parts.put(scripts, name.substring(STAGES.length()), old.readScripts.texts());
+            }
+        }
+        boolean isShop = names.contains(SHOP) || names.contains(ITEMS);
+        return new OpenShop(
+                isShop ? old.read : read,
+                Collections.unmodifiableMap(mixed),
+                new LibraryFiles(scripts, readScripts.problems()),
+                site,
+                jobs,
+                texts,
+                shelf);
+    }
+
+    /** This shop with what is named as it was read. */
+    OpenShop reverted(Collection<String> names) {
+        return with(parts().with(readParts(), names));
+    }
+
     // what is not yet on disk
+
+    /** The workspace as it was read. */
+    Workspace read() {
+        return read;
+    }
 
     /** Names below the workspace of what a save would change, in order: {@code jobs/saloon}, {@code stages/wash/rinse.groovy}, {@code shop.json}. */
     public List<String> unsaved() {
-        List<String> names = new ArrayList<>();
-        Map<String, Job> before = new TreeMap<>();
-        files.forEach((id, file) -> before.put(id, file.job().orElseThrow()));
-        differing(before, jobs).forEach(id -> names.add("jobs/" + id));
-        differing(named(readScripts.texts()), texts).forEach(names::add);
-        if (!read.shop().equals(site.workspace().shop())) {
-            names.add("shop.json");
-        }
-        if (!read.items().equals(items())) {
-            names.add("items.json");
-        }
-        return names.stream().sorted().toList();
+        return readParts().namesOfDifferencesTo(parts());
     }
 
-    private static <T> Stream<String> differing(Map<String, T> before, Map<String, T> now) {
-        return Stream.concat(before.keySet().stream(), now.keySet().stream())
-                .distinct()
-                .filter(name -> before.get(name) != now.get(name)
-                        && (before.get(name) == null || !before.get(name).equals(now.get(name))));
+    /**
+     * This shop over the files as they are on disk now.
+     *
+     * @param shop    with what others have changed taken over
+     * @param taken   names of what was taken over
+     * @param clashes names of what is edited here and changed on disk to something else; in {@code shop} it is as edited here
+     */
+    record Merge(OpenShop shop, List<String> taken, List<String> clashes) {}
+
+    /** @throws SiteTrouble when shop, price list or shapes on disk have an error */
+    Merge mergedOverDisk() {
+        OpenShop disk = onDisk(read.root());
+        Parts there = disk.parts();
+        List<String> edited = unsaved();
+        List<String> changed = readParts().namesOfDifferencesTo(there);
+        List<String> differing = parts().namesOfDifferencesTo(there);
+        List<String> taken =
+                changed.stream().filter(name -> !edited.contains(name)).toList();
+        List<String> clashes = changed.stream()
+                .filter(name -> edited.contains(name) && differing.contains(name))
+                .toList();
+        OpenShop merged = with(parts().with(there, taken)).overFilesOf(disk);
+        return new Merge(merged, taken, clashes);
+    }
+
+    /** This shop after a save: what was written is as it can be read now. */
+    OpenShop overFilesOnDisk(Collection<String> written) {
+        OpenShop disk = onDisk(read.root());
+        return with(parts().with(disk.parts(), written)).overFilesOf(disk);
+    }
+
+    /** The shop of a folder with the library of this one. */
+    private OpenShop onDisk(Path folder) {
+        return read(Workspace.open(folder), site.clock(), (workspace, scripts) -> new Opened(site.library(), shelf));
+    }
+
+    /** This shop with edits that were made in a copy of its folder; what cannot be read there stays as it is here. */
+    OpenShop withEditsIn(Path copy, Collection<String> gone) {
+        OpenShop edited = onDisk(copy);
+        Parts there = edited.parts();
+        List<String> names = parts().namesOfDifferencesTo(there).stream()
+                .filter(name -> !name.startsWith(JOBS)
+                        || edited.jobs.containsKey(name.substring(JOBS.length()))
+                        || gone.contains(folderOf(name)))
+                .toList();
+        return with(parts().with(there, names));
+    }
+
+    private String folderOf(String name) {
+        return JOBS + file(name.substring(JOBS.length())).map(JobFile::folder).orElse(name.substring(JOBS.length()));
     }
 }

@@ -139,6 +139,10 @@ public final class Site {
         return of(workspace, loaded.library(), loaded.problems(), clock);
     }
 
+    Clock clock() {
+        return clock;
+    }
+
     public Workspace workspace() {
         return workspace;
     }

@@ -86,6 +86,9 @@ final class WorkspaceCopy {
             @Override
             public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes)
                     throws IOException {
+                if (directory.getFileName().toString().equals(EditsJournal.FOLDER)) {
+                    return FileVisitResult.SKIP_SUBTREE;
+                }
                 Files.createDirectory(target(directory));
                 return FileVisitResult.CONTINUE;
             }

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,6 +121,47 @@ public final class WorkspaceWriter implements AutoCloseable {
     private static WorkspaceException unread(String name) {
         return new WorkspaceException(
                 name + ": not saved, the file could not be read; mend it and open the workspace again");
+    }
+
+    // scripts
+
+    /**
+     * Saves, adds or removes a stage script.
+     *
+     * @param name   below the workspace, such as {@code stages/wash/rinse.groovy}
+     * @param before what the file held when it was read; empty: there was none
+     * @param text   what it is to hold; empty: it is to be removed
+     * @throws WorkspaceException when the file has been changed by someone else, or when the disk refuses; it is then as it was
+     */
+    public void saveScript(String name, Optional<String> before, Optional<String> text) {
+        Path file = workspace.root().resolve(name);
+        try {
+            requireSameBytes(name, file, before);
+            if (text.isEmpty()) {
+                disk.delete(file);
+                return;
+            }
+            Files.createDirectories(file.getParent());
+            refuseLinksOut(name, file.getParent());
+            files.write(file, text.get().getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw DiskFault.notWritten(name, e);
+        }
+    }
+
+    /** A script may be empty or begin with a mark: it is compared as it is. */
+    private static void requireSameBytes(String name, Path file, Optional<String> before) throws IOException {
+        boolean isThere = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+        boolean same = before.isPresent()
+                ? isThere
+                        && !Files.isSymbolicLink(file)
+                        && Arrays.equals(Files.readAllBytes(file), before.get().getBytes(StandardCharsets.UTF_8))
+                : !isThere;
+        if (!same) {
+            throw new WorkspaceException(name
+                    + ": not saved, someone else has changed the file since it was read; open the workspace again"
+                    + " and repeat the change");
+        }
     }
 
     // jobs

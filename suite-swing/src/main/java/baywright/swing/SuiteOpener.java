@@ -3,10 +3,11 @@ package baywright.swing;
 import baywright.cli.WindowOpener;
 import baywright.library.ScriptCache;
 import baywright.swing.api.SuitePlugin;
-import baywright.swing.shell.Look;
 import baywright.swing.shell.Suite;
 import baywright.swing.shell.UserSettings;
+import baywright.workspace.UserFolders;
 import java.awt.GraphicsEnvironment;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -26,14 +27,18 @@ public final class SuiteOpener implements WindowOpener {
 
     @Override
     public void open(Optional<Path> workspace, Path home) {
-        Suite suite = new Suite(
+        Path folder = UserFolders.settings();
+        Suite suite = new Suite(new Suite.Surroundings(
                 Clock.systemUTC(),
                 ScriptCache.ofUser(),
-                UserSettings.inMemory(),
-                Locale.getDefault(Locale.Category.FORMAT));
+                UserSettings.in(folder),
+                Optional.of(folder),
+                Optional.of(home).filter(program -> Files.isDirectory(program.resolve("demo"))),
+                Locale.getDefault(Locale.Category.FORMAT)));
+        Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> suite.fault(fault));
         suite.start(own());
         SwingUtilities.invokeLater(() -> {
-            Look.LIGHT.apply();
+            suite.applyLook();
             JFrame window = suite.makeWindow();
             window.setVisible(true);
             workspace.ifPresent(suite::open);

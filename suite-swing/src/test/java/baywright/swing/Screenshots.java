@@ -48,7 +48,13 @@ final class Screenshots {
     }
 
     private static void shoot(Look look, Path folder, List<String> workspaces, List<String> only) throws Exception {
-        Suite suite = new Suite(CLOCK, ScriptCache.ofUser(), UserSettings.inMemory(), Locale.UK);
+        Suite suite = new Suite(new Suite.Surroundings(
+                CLOCK,
+                ScriptCache.ofUser(),
+                UserSettings.inMemory(),
+                Optional.empty(),
+                Optional.of(Path.of("").toAbsolutePath()),
+                Locale.UK));
         List<SuitePlugin> plugins = new ArrayList<>();
         ServiceLoader.load(SuitePlugin.class).forEach(plugins::add);
         suite.start(plugins);

@@ -27,7 +27,7 @@ public final class EmptyState extends JPanel {
         for (Action action : actions) {
             JButton button = new JButton(action);
             if (buttons.getComponentCount() == 0) {
-                button.putClientProperty("JButton.buttonType", "default");
+                button.putClientProperty("FlatLaf.styleClass", "primary");
             }
             buttons.add(button);
         }

@@ -7,6 +7,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
+import java.util.Locale;
 import java.util.Scanner;
 import javax.swing.Icon;
 
@@ -46,7 +47,7 @@ public record LineIcon(int size, String lines) implements Icon {
     private Path2D path() {
         Path2D path = new Path2D.Double();
         try (Scanner in = new Scanner(lines)) {
-            in.useLocale(java.util.Locale.ROOT);
+            in.useLocale(Locale.ROOT);
             while (in.hasNext()) {
                 String move = in.next();
                 switch (move) {

@@ -9,7 +9,7 @@ public final class TonedLabel extends JLabel {
 
     private static final long serialVersionUID = 1L;
 
-    private final String tone;
+    private String tone;
 
     /** @param tone name of a colour, see {@link Colours#of} */
     public TonedLabel(String text, String tone) {
@@ -22,6 +22,16 @@ public final class TonedLabel extends JLabel {
     public TonedLabel(String text, String tone, String style) {
         this(text, tone);
         putClientProperty("FlatLaf.styleClass", style);
+    }
+
+    /**
+     * Changes its tone, as a row of a list does when it is chosen.
+     *
+     * @param other a colour's name, or null for {@code plain}
+     */
+    public void tone(String other, Color plain) {
+        tone = other;
+        setForeground(plain);
     }
 
     @Override

@@ -13,4 +13,7 @@ interface Front {
 
     /** The work under way, oldest first. */
     void show(List<RunningTask> tasks);
+
+    /** Shows everything once more, as amounts are written another way now. */
+    void again();
 }

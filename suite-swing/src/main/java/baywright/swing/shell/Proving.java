@@ -73,6 +73,9 @@ final class Proving {
     }
 
     void ask(Asked asked) {
+        if (thread.isShutdown()) {
+            return;
+        }
         next.set(asked);
         thread.execute(() -> {
             Asked newest = next.getAndSet(null);
@@ -117,7 +120,11 @@ final class Proving {
         return all;
     }
 
+    /** What is broken off by the end is no answer, and no fault either. */
     private void tell(Answer answer) {
+        if (thread.isShutdown()) {
+            return;
+        }
         SwingUtilities.invokeLater(() -> answered.accept(answer));
     }
 

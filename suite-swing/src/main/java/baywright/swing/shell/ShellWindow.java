@@ -43,16 +43,19 @@ final class ShellWindow extends JFrame implements Front {
     private final NoticeLine notices;
     private final TaskLine tasks = new TaskLine();
     private final EmptyState noJob;
+    private final WishField wishes;
+    private final transient WindowMemory memory;
     private final transient Map<String, WorkbenchView> views = new HashMap<>();
     private transient List<Workbench> workbenches = List.of();
     private final transient Action undo;
     private final transient Action redo;
+    private final transient Action save;
     private String current = "";
 
     /**
      * Makes the window without showing it.
      *
-     * @param own    what can be done from anywhere, also undo and redo
+     * @param own    what can be done from anywhere, also undo, redo and save
      * @param start  what is shown while no shop is open
      * @param faults hears of faults in workbenches
      */
@@ -62,13 +65,16 @@ final class ShellWindow extends JFrame implements Front {
         this.host = host;
         this.faults = faults;
         this.own = own;
+        this.memory = new WindowMemory(desk.settings());
         this.notices = new NoticeLine(desk);
         this.actions = new ShellActions(getRootPane(), desk, this::allActions);
         this.noJob = new EmptyState(texts.of("nojob.heading"), texts.of("nojob.text"), List.of());
         this.strip = new Strip(this::show, texts.of("strip.name"));
         this.undo = ShellActions.swing(action("undo"), desk);
         this.redo = ShellActions.swing(action("redo"), desk);
-        this.bar = new TopBar(desk::choose, new JPanel(null), undo, redo);
+        this.save = ShellActions.swing(action("save"), desk);
+        this.wishes = new WishField(desk, this::allActions);
+        this.bar = new TopBar(desk::choose, wishes, undo, redo, save);
         content.add(start, START);
         content.add(noJob, NO_JOB);
         JPanel side = Panels.toned(new BorderLayout(), "strip");
@@ -85,6 +91,7 @@ final class ShellWindow extends JFrame implements Front {
         setSize(UIScale.scale(new Dimension(1280, 800)));
         setMinimumSize(UIScale.scale(new Dimension(760, 480)));
         setLocationByPlatform(true);
+        memory.place(this);
         desk.show(this);
         desk.listen(this::changed);
         pluginsChanged();
@@ -96,7 +103,7 @@ final class ShellWindow extends JFrame implements Front {
     }
 
     /** All that can be done here and now: of the shell, of plug-ins, of the workbench shown. */
-    private List<SuiteAction> allActions() {
+    List<SuiteAction> allActions() {
         List<SuiteAction> all = new ArrayList<>(own);
         for (int i = 0; i < workbenches.size(); i++) {
             Workbench workbench = workbenches.get(i);
@@ -116,6 +123,20 @@ final class ShellWindow extends JFrame implements Front {
 
     NoticeLine notices() {
         return notices;
+    }
+
+    /** Notes where it stands and how it is split. */
+    void remember() {
+        memory.remember(this);
+    }
+
+    /** Puts the keyboard where wishes are typed. */
+    void wish() {
+        wishes.requestFocusInWindow();
+    }
+
+    WishField wishes() {
+        return wishes;
     }
 
     /** Id of the workbench shown; empty before there is one. */
@@ -155,6 +176,7 @@ final class ShellWindow extends JFrame implements Front {
     private void display() {
         Optional<Workbench> workbench = workbench(current);
         DeskState state = desk.state();
+        strip.usable(state.shop().isPresent());
         if (state.shop().isEmpty() || workbench.isEmpty()) {
             cards.show(content, START);
         } else if (workbench.get().needsJob() && state.job().isEmpty()) {
@@ -171,6 +193,7 @@ final class ShellWindow extends JFrame implements Front {
             if (view == null) {
                 view = workbench.open(desk);
                 views.put(workbench.id(), view);
+                memory.split(Panels.around(view.component()));
                 content.add(view.component(), "workbench " + workbench.id());
             }
             view.show(desk.state());
@@ -187,12 +210,12 @@ final class ShellWindow extends JFrame implements Front {
                 .orElse(texts.of("window.title")));
         undo.setEnabled(desk.undoes().isPresent());
         redo.setEnabled(desk.redoes().isPresent());
+        save.setEnabled(now.unsaved());
         name(undo, desk.undoes(), "action.undo");
         name(redo, desk.redoes(), "action.redo");
         boolean other = before.shop().isPresent() != now.shop().isPresent()
                 || before.job().isPresent() != now.job().isPresent();
         if (other) {
-            strip.setVisible(now.shop().isPresent());
             display();
         } else {
             tellView(now);
@@ -235,5 +258,10 @@ final class ShellWindow extends JFrame implements Front {
     @Override
     public void show(List<RunningTask> running) {
         tasks.show(running);
+    }
+
+    @Override
+    public void again() {
+        tellView(desk.state());
     }
 }

@@ -61,6 +61,9 @@ final class ShopDesk implements Desk {
 
         @Override
         public void show(List<RunningTask> tasks) {}
+
+        @Override
+        public void again() {}
     }
 
     /**
@@ -146,12 +149,12 @@ final class ShopDesk implements Desk {
 
     /** Takes the last edit back; nothing happens when there is none. */
     void undo() {
-        history.undo().ifPresent(edit -> lay(edit.before(), edit.job()));
+        history.undo().ifPresent(edit -> patch(edit.after(), edit.before(), edit.job()));
     }
 
     /** Makes the edit again that was taken back last. */
     void redo() {
-        history.redo().ifPresent(edit -> lay(edit.after(), edit.job()));
+        history.redo().ifPresent(edit -> patch(edit.before(), edit.after(), edit.job()));
     }
 
     /** What undo would take back. */
@@ -164,9 +167,12 @@ final class ShopDesk implements Desk {
         return history.next().map(History.Edit::title);
     }
 
-    /** Puts another state of the shop on the desk, over the files and with the library that are known by now. */
-    private void lay(OpenShop other, Optional<String> job) {
-        OpenShop shop = state.shop().map(other::overFilesOf).orElse(other);
+    /** Only what the edit changed goes back: what a save has taken over from disk meanwhile stays. */
+    private void patch(OpenShop from, OpenShop to, Optional<String> job) {
+        state.shop().ifPresent(shop -> lay(shop.patched(from, to), job));
+    }
+
+    private void lay(OpenShop shop, Optional<String> job) {
         Optional<String> chosen = job.filter(id -> shop.job(id).isPresent())
                 .or(() -> state.jobId().filter(id -> shop.job(id).isPresent()))
                 .or(() -> shop.jobs().stream().map(j -> j.id()).findFirst());
@@ -181,18 +187,25 @@ final class ShopDesk implements Desk {
         prove();
     }
 
-    /** The shop after a save of {@code saved}, which is this one or an earlier state of it. */
-    void saved(OpenShop saved) {
+    /**
+     * Takes over what a save has made of the shop. Edits made since it began stay unsaved.
+     *
+     * @param began the shop when the save began
+     * @param saved the same after it
+     */
+    void saved(OpenShop began, OpenShop saved) {
         history.seal();
-        state.shop()
-                .map(shop -> shop.overFilesOf(saved))
-                .ifPresent(shop -> become(new DeskState(
-                        Optional.of(shop),
-                        state.jobId(),
-                        state.worked(),
-                        state.remarks(),
-                        state.working(),
-                        !shop.unsaved().isEmpty())));
+        state.shop().ifPresent(shop -> {
+            OpenShop now = shop.patched(began, saved).overFilesOf(saved);
+            become(new DeskState(
+                    Optional.of(now),
+                    state.jobId().filter(id -> now.job(id).isPresent()),
+                    state.worked(),
+                    state.remarks(),
+                    state.working(),
+                    !now.unsaved().isEmpty()));
+            prove();
+        });
     }
 
     // proofs
@@ -306,6 +319,11 @@ final class ShopDesk implements Desk {
     @Override
     public Settings settings() {
         return settings;
+    }
+
+    /** Tells the same state once more, after the way of writing amounts has changed. */
+    void again() {
+        front.again();
     }
 
     /** Whether something is being worked out. */

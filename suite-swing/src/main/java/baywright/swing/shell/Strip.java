@@ -61,6 +61,11 @@ final class Strip extends JPanel implements Scrollable {
         repaint();
     }
 
+    /** Whether there is a shop to work at. */
+    void usable(boolean can) {
+        places.forEach(place -> place.setVisible(can));
+    }
+
     void select(String id) {
         places.forEach(place -> place.setSelected(place.id.equals(id)));
     }

@@ -2,42 +2,87 @@ package baywright.swing.shell;
 
 import baywright.library.ScriptCache;
 import baywright.site.OpenShop;
+import baywright.site.Saving;
+import baywright.site.SiteTrouble;
+import baywright.site.UnsavedEdits;
+import baywright.swing.api.Change;
 import baywright.swing.api.Notice;
-import baywright.swing.api.Settings;
 import baywright.swing.api.SuiteAction;
 import baywright.swing.api.SuitePlugin;
 import baywright.swing.api.Task;
 import baywright.swing.api.Texts;
 import baywright.swing.api.Workbench;
+import baywright.workspace.EditsJournal;
+import baywright.workspace.UserFolders;
+import baywright.workspace.Workspace;
+import baywright.workspace.WorkspaceException;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
+import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 
-/** Puts desk, plug-ins and window together. */
+/** Puts desk, plug-ins and window together: opens, saves, keeps unsaved edits, and ends. */
 public final class Suite {
 
+    /**
+     * Where the suite runs.
+     *
+     * @param clock    tells the time
+     * @param cache    where scripts are kept between loads
+     * @param settings what the user has set
+     * @param folder   where reports of faults go; empty: the folder for temporary files
+     * @param home     the program's folder with the demo; empty: there is none
+     * @param locale   how amounts are written
+     */
+    public record Surroundings(
+            Clock clock,
+            ScriptCache cache,
+            UserSettings settings,
+            Optional<Path> folder,
+            Optional<Path> home,
+            Locale locale) {}
+
     private final Texts texts = Texts.beside(Suite.class, "texts");
-    private final Clock clock;
-    private final ScriptCache cache;
+    private final Surroundings around;
     private final PluginHost host = new PluginHost();
     private final ShopDesk desk;
+    private final Appearance appearance;
+    private final Recent recent;
+    private final FaultReports reports;
+    private final Autosave autosave;
+    private Questions questions = this::ask;
+    private Runnable exit = () -> System.exit(0);
     private StartPage start;
     private ShellWindow window;
+    private boolean saving;
 
-    /**
-     * Without a window yet.
-     *
-     * @param locale how amounts are written
-     */
-    public Suite(Clock clock, ScriptCache cache, Settings settings, Locale locale) {
-        this.clock = clock;
-        this.cache = cache;
-        this.desk = new ShopDesk(cache, settings, new UserReadout(settings, locale), host::rules, this::fault);
+    /** Without a window yet. */
+    public Suite(Surroundings around) {
+        this.around = around;
+        this.desk = new ShopDesk(
+                around.cache(),
+                around.settings(),
+                new UserReadout(around.settings(), around.locale()),
+                host::rules,
+                this::fault);
+        this.appearance = new Appearance(around.settings());
+        this.recent = new Recent(around.settings());
+        this.reports = new FaultReports(around.folder());
+        this.autosave = new Autosave(fault -> desk.say(new Notice(
+                Notice.Weight.WARN,
+                texts.of("autosave.failed", String.valueOf(fault.getMessage())),
+                Optional.empty())));
         host.give(desk);
     }
 
@@ -55,33 +100,89 @@ public final class Suite {
         return host;
     }
 
-    /** Makes the window without showing it. On the event thread, after {@link Look#apply}. */
+    /** Lets another ask, as tests do. */
+    void askBy(Questions other) {
+        questions = other;
+    }
+
+    /** Ends in another way than with the program, as tests do. */
+    void endBy(Runnable other) {
+        exit = other;
+    }
+
+    /** Puts on the look that the user has set. On the event thread, before the window is made. */
+    public void applyLook() {
+        appearance.apply();
+    }
+
+    /** Makes the window without showing it. On the event thread, in the look that is to be shown. */
     public JFrame makeWindow() {
         SuiteAction open = SuiteAction.of("open", texts.of("action.open"), d -> chooseWorkspace())
                 .withKey("menu O");
-        List<SuiteAction> own = List.of(
+        SuiteAction demo = SuiteAction.of("demo", texts.of("action.demo"), d -> openDemo());
+        List<SuiteAction> own = new ArrayList<>(actions(open));
+        if (around.home().isPresent()) {
+            own.add(1, demo);
+        }
+        start = new StartPage(
+                own.subList(0, around.home().isPresent() ? 2 : 1).stream()
+                        .sorted((a, b) -> a.id().compareTo(b.id()))
+                        .map(action -> ShellActions.swing(action, desk))
+                        .toList(),
+                this::open);
+        start.welcome(recent.workspaces());
+        window = new ShellWindow(desk, host, own, start, this::fault);
+        window.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        window.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent e) {
+                close();
+            }
+        });
+        recent.workbench().ifPresent(window::show);
+        host.listen(() -> SwingUtilities.invokeLater(window::pluginsChanged));
+        desk.listen(autosave::changed);
+        return window;
+    }
+
+    private List<SuiteAction> actions(SuiteAction open) {
+        return List.of(
                 open,
+                SuiteAction.of("save", texts.of("action.save"), d -> save())
+                        .withKey("menu S")
+                        .when(state -> state.unsaved()),
                 SuiteAction.of("undo", texts.of("action.undo"), d -> desk.undo())
                         .withKey("menu Z")
                         .when(state -> desk.undoes().isPresent()),
                 SuiteAction.of("redo", texts.of("action.redo"), d -> desk.redo())
                         .withKey("menu shift Z")
                         .when(state -> desk.redoes().isPresent()),
+                SuiteAction.of("wish", texts.of("action.wish"), d -> window.wish())
+                        .withKey("menu K"),
+                SuiteAction.of("look", texts.of("action.look"), d -> appearance.other())
+                        .withKey("menu L"),
+                SuiteAction.of("larger", texts.of("action.larger"), d -> appearance.larger())
+                        .withKey("menu EQUALS"),
+                SuiteAction.of("larger-plus", texts.of("action.larger"), d -> appearance.larger())
+                        .withKey("menu PLUS"),
+                SuiteAction.of("smaller", texts.of("action.smaller"), d -> appearance.smaller())
+                        .withKey("menu MINUS"),
+                SuiteAction.of("usual-size", texts.of("action.usual-size"), d -> appearance.zoom(100))
+                        .withKey("menu 0"),
+                SuiteAction.of("settings", texts.of("action.settings"), d -> showSettings())
+                        .withKey("menu COMMA"),
                 SuiteAction.of(
-                                "look",
-                                texts.of("action.look"),
-                                d -> Look.current().other().apply())
-                        .withKey("menu L"));
-        start = new StartPage(List.of(ShellActions.swing(open, desk)));
-        window = new ShellWindow(desk, host, own, start, this::fault);
-        window.setDefaultCloseOperation(ShellWindow.EXIT_ON_CLOSE);
-        host.listen(() -> SwingUtilities.invokeLater(window::pluginsChanged));
-        return window;
+                        "keys",
+                        texts.of("action.keys"),
+                        d -> new KeysDialog(window, window.allActions()).setVisible(true)),
+                SuiteAction.of("quit", texts.of("action.quit"), d -> close()).withKey("menu Q"));
     }
+
+    // opening
 
     /** Reads a workspace in the background and lays it on the desk, or says why not. On the event thread. */
     public void open(Path workspace) {
-        open(workspace, Optional.empty());
+        open(workspace, recent.job(workspace));
     }
 
     /**
@@ -92,15 +193,239 @@ public final class Suite {
     public void open(Path workspace, Optional<String> job) {
         desk.run(new Task<>(
                 texts.of("opening", workspace),
-                progress -> OpenShop.open(workspace, clock, cache),
-                shop -> {
-                    start.welcome();
-                    desk.open(shop, job);
+                progress -> read(workspace),
+                read -> opened(workspace, read, job),
+                fault -> notOpened(workspace, fault)));
+    }
+
+    /** A workspace with what is left of an earlier run, which may have ended badly. */
+    private record Read(OpenShop shop, Optional<OpenShop> unsaved, Optional<String> trouble) {}
+
+    private Read read(Path workspace) {
+        OpenShop shop = OpenShop.open(workspace, around.clock(), around.cache());
+        try {
+            Optional<OpenShop> unsaved = new EditsJournal(shop.folder())
+                    .read()
+                    .map(edits -> UnsavedEdits.restore(shop, edits))
+                    .filter(restored -> !restored.unsaved().isEmpty());
+            return new Read(shop, unsaved, Optional.empty());
+        } catch (WorkspaceException | SiteTrouble e) {
+            return new Read(shop, Optional.empty(), Optional.of(e.getMessage()));
+        }
+    }
+
+    private void opened(Path workspace, Read read, Optional<String> job) {
+        leave();
+        recent.opened(workspace);
+        start.welcome(recent.workspaces());
+        read.trouble().ifPresent(why -> {
+            putAside(read.shop());
+            desk.say(new Notice(Notice.Weight.WARN, why, Optional.empty()));
+        });
+        boolean take = read.unsaved()
+                .filter(edited -> questions.choose(
+                                texts.of("unsaved.title"),
+                                texts.of("unsaved.text", String.join(", ", edited.unsaved())),
+                                List.of(texts.of("unsaved.take"), texts.of("unsaved.leave")))
+                        == 0)
+                .isPresent();
+        if (read.unsaved().isPresent() && !take) {
+            putAside(read.shop());
+        }
+        desk.open(read.shop(), job);
+        if (take) {
+            OpenShop edited = read.unsaved().orElseThrow();
+            desk.change(new Change(texts.of("unsaved.change"), "", shop -> shop.patched(read.shop(), edited)));
+        }
+        if (!read.shop().isSound()) {
+            desk.say(new Notice(Notice.Weight.WARN, texts.of("scripts.wrong"), Optional.empty()));
+        }
+    }
+
+    private void putAside(OpenShop shop) {
+        try {
+            new EditsJournal(shop.folder())
+                    .putAside()
+                    .ifPresent(file -> desk.say(new Notice(
+                            Notice.Weight.NOTE,
+                            texts.of("unsaved.aside", shop.folder().relativize(file)),
+                            Optional.empty())));
+        } catch (WorkspaceException e) {
+            desk.say(Notice.failed(e.getMessage()));
+        }
+    }
+
+    private void notOpened(Path workspace, Exception fault) {
+        boolean isSaid = fault instanceof WorkspaceException || fault instanceof SiteTrouble;
+        if (!isSaid) {
+            fault(fault);
+        }
+        if (desk.state().shop().isPresent()) {
+            desk.say(Notice.failed(texts.of("start.failed", workspace) + "\n" + fault.getMessage()));
+        } else {
+            start.trouble(workspace.toString(), String.valueOf(fault.getMessage()));
+        }
+    }
+
+    private void chooseWorkspace() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setDialogTitle(texts.of("chooser.title"));
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        if (chooser.showOpenDialog(window) == JFileChooser.APPROVE_OPTION) {
+            open(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    /** Copies the demo below the user's own folder, unless it is there, and opens its first shop. */
+    void openDemo() {
+        Path home = around.home().orElseThrow();
+        Path target = UserFolders.home().resolve("baywright-demo");
+        desk.run(new Task<>(
+                texts.of("demo.copying"),
+                progress -> copyDemo(home, target),
+                this::open,
+                fault -> notOpened(target, fault)));
+    }
+
+    static Path copyDemo(Path home, Path target) throws IOException {
+        List<Path> shops;
+        try (Stream<Path> all = Files.list(home.resolve("demo"))) {
+            shops = all.filter(shop -> Files.isRegularFile(shop.resolve("shop.json")))
+                    .sorted()
+                    .toList();
+        }
+        Path first = null;
+        for (Path shop : shops) {
+            Path copy = target.resolve(shop.getFileName().toString());
+            if (Files.notExists(copy)) {
+                Workspace.create(copy, shop, home.resolve("stage-scripts"));
+            }
+            first = first == null ? copy : first;
+        }
+        if (first == null) {
+            throw new WorkspaceException(home + ": the demo is not there; install the program again");
+        }
+        return first;
+    }
+
+    // saving
+
+    /** Saves everything in the background. */
+    void save() {
+        desk.state().shop().filter(shop -> !saving).ifPresent(shop -> save(shop, Saving.Clashes.LEAVE, () -> {}));
+    }
+
+    private void save(OpenShop shop, Saving.Clashes clashes, Runnable then) {
+        saving = true;
+        desk.run(new Task<>(
+                texts.of("saving"),
+                progress -> Saving.save(shop, clashes),
+                outcome -> {
+                    saving = false;
+                    saved(shop, outcome, then);
                 },
                 fault -> {
-                    start.trouble(workspace.toString(), String.valueOf(fault.getMessage()));
-                    desk.close();
+                    saving = false;
+                    if (fault instanceof WorkspaceException || fault instanceof SiteTrouble) {
+                        desk.say(Notice.failed(fault.getMessage()));
+                    } else {
+                        fault(fault);
+                    }
                 }));
+    }
+
+    private void saved(OpenShop began, Saving.Outcome outcome, Runnable then) {
+        desk.saved(began, outcome.shop());
+        outcome.refused().forEach(why -> desk.say(Notice.failed(why)));
+        if (!outcome.taken().isEmpty()) {
+            desk.say(new Notice(
+                    Notice.Weight.NOTE, texts.of("saved.taken", String.join(", ", outcome.taken())), Optional.empty()));
+        }
+        if (!outcome.clashes().isEmpty()) {
+            decide(outcome, then);
+        } else if (outcome.refused().isEmpty()) {
+            desk.say(Notice.done(texts.of("saved", outcome.written().size())));
+            then.run();
+        }
+    }
+
+    private void decide(Saving.Outcome outcome, Runnable then) {
+        int choice = questions.choose(
+                texts.of("clash.title"),
+                texts.of("clash.text", String.join(", ", outcome.clashes())),
+                List.of(texts.of("clash.later"), texts.of("clash.mine"), texts.of("clash.theirs")));
+        if (choice > 0) {
+            desk.state()
+                    .shop()
+                    .ifPresent(shop -> save(shop, choice == 1 ? Saving.Clashes.MINE : Saving.Clashes.THEIRS, then));
+        }
+    }
+
+    // ending
+
+    /** Asks about unsaved edits and ends. */
+    void close() {
+        if (desk.state().unsaved()) {
+            int choice = questions.choose(
+                    texts.of("close.title"),
+                    texts.of("close.text"),
+                    List.of(texts.of("close.save"), texts.of("close.keep"), texts.of("close.stay")));
+            if (choice == 0) {
+                desk.state().shop().ifPresent(shop -> save(shop, Saving.Clashes.LEAVE, this::end));
+                return;
+            }
+            if (choice != 1) {
+                return;
+            }
+        }
+        end();
+    }
+
+    private void end() {
+        window.remember();
+        release();
+        host.stop();
+        exit.run();
+    }
+
+    /** Lets go of window, threads and files; what is to be noted is noted first. */
+    void release() {
+        leave();
+        around.settings().flush();
+        desk.stop();
+        window.dispose();
+    }
+
+    /** Notes what there is to note of the shop that lies on the desk. */
+    private void leave() {
+        autosave.flush();
+        desk.state()
+                .shop()
+                .ifPresent(shop -> recent.left(shop.folder(), desk.state().jobId(), window.current()));
+    }
+
+    // the rest
+
+    private void showSettings() {
+        new SettingsDialog(window, desk, appearance, host.pages(), desk::again).setVisible(true);
+    }
+
+    private int ask(String title, String text, List<String> choices) {
+        return JOptionPane.showOptionDialog(
+                window,
+                text,
+                title,
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                choices.toArray(),
+                choices.get(0));
+    }
+
+    /** A fault of the program: written down, told once, and work goes on. Safe to call from any thread. */
+    public void fault(Throwable fault) {
+        reports.write(fault)
+                .ifPresent(file -> SwingUtilities.invokeLater(() -> desk.say(Notice.failed(texts.of("fault", file)))));
     }
 
     /** Ids of the workbenches in the order of the strip. */
@@ -124,19 +449,5 @@ public final class Suite {
 
     ShopDesk desk() {
         return desk;
-    }
-
-    private void chooseWorkspace() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setDialogTitle(texts.of("chooser.title"));
-        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
-        if (chooser.showOpenDialog(window) == JFileChooser.APPROVE_OPTION) {
-            open(chooser.getSelectedFile().toPath());
-        }
-    }
-
-    private void fault(Throwable fault) {
-        System.getLogger(Suite.class.getName()).log(System.Logger.Level.ERROR, "fault in the window", fault);
-        desk.say(Notice.failed(texts.of("fault", fault.toString())));
     }
 }

@@ -46,9 +46,9 @@ final class TopBar extends JPanel {
      * @param choose gets the id of the job that the user wants
      * @param field  what the user types wishes into
      */
-    TopBar(Consumer<String> choose, JComponent field, Action undo, Action redo) {
+    TopBar(Consumer<String> choose, JComponent field, Action undo, Action redo, Action save) {
         super(new MigLayout(
-                "insets 6 16 6 12, hidemode 3", "[]unrel[]rel[160:260:320]unrel[grow, fill]unrel[]0[]unrel[]"));
+                "insets 6 16 6 12, hidemode 2", "[]unrel[]rel[120:240:300]unrel[grow, fill]unrel[]0[]unrel[]rel[]"));
         shop.putClientProperty("html.disable", true);
         shop.putClientProperty("FlatLaf.styleClass", "h3");
         jobLabel.setText(texts.of("bar.job"));
@@ -62,11 +62,12 @@ final class TopBar extends JPanel {
         });
         add(shop, "wmin 0, wmax 260");
         add(jobLabel);
-        add(jobs, "growx");
+        add(jobs, "growx, wmin 0");
         add(field, "wmin 80, wmax 420");
         add(button(undo));
         add(button(redo));
         add(saved);
+        add(button(save));
         show(DeskState.EMPTY);
     }
 

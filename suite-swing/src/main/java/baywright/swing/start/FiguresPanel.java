@@ -14,6 +14,9 @@ final class FiguresPanel extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
+    /** More do not fit beside each other on a small screen. */
+    private static final int ONE_ROW = 5;
+
     FiguresPanel() {
         super(new MigLayout("insets 0, gap 8"));
         getAccessibleContext().setAccessibleName(Words.of("figures.name"));
@@ -21,7 +24,9 @@ final class FiguresPanel extends JPanel {
 
     void show(List<Figure> figures) {
         removeAll();
-        figures.forEach(figure -> add(tile(figure), "grow, push, sg tile, wmax 240"));
+        boolean many = figures.size() > ONE_ROW;
+        setLayout(new MigLayout(many ? "insets 0, gap 8, wrap 3" : "insets 0, gap 8"));
+        figures.forEach(figure -> add(tile(figure), "grow, push, sg tile, wmin 40"));
         revalidate();
         repaint();
     }
@@ -52,8 +57,8 @@ final class FiguresPanel extends JPanel {
         JLabel amount = new JLabel(figure.amount());
         amount.putClientProperty("FlatLaf.styleClass", "figure");
         name.setLabelFor(amount);
-        tile.add(name);
-        tile.add(amount);
+        tile.add(name, "wmin 0");
+        tile.add(amount, "wmin 0");
         return tile;
     }
 }

@@ -25,12 +25,12 @@ final class JobPage extends JPanel {
         title.putClientProperty("FlatLaf.styleClass", "h1");
         add(title, "wmin 0");
         add(about, "wmin 0");
-        add(figures);
+        add(figures, "wmin 0");
         JSplitPane split = new JSplitPane(
                 JSplitPane.VERTICAL_SPLIT, titled("steps.name", steps), titled("findings.name", findings));
         split.setResizeWeight(0.62);
         split.setBorder(null);
-        add(split, "hmin 0");
+        add(split, "hmin 0, wmin 0");
         findings.onChoice(finding -> steps.reveal(finding.step()));
     }
 
@@ -61,7 +61,7 @@ final class JobPage extends JPanel {
         JScrollPane scroll = new JScrollPane(content);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         panel.add(label);
-        panel.add(scroll, "hmin 0");
+        panel.add(scroll, "hmin 0, wmin 0");
         return panel;
     }
 }

@@ -54,6 +54,7 @@ final class JobsView implements WorkbenchView {
         split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, scroll, right);
         split.setDividerLocation(UIScale.scale(290));
         split.setBorder(null);
+        split.setName("jobs");
         list.addListSelectionListener(e -> {
             if (!filling && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
                 desk.choose(list.getSelectedValue().id());

@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ServiceLoader;
 import javax.accessibility.Accessible;
 import javax.swing.AbstractButton;
@@ -48,7 +49,13 @@ class ShellWindowTest {
 
     @BeforeEach
     void show() throws Exception {
-        suite = new Suite(Clock.systemUTC(), ScriptCache.none(), UserSettings.inMemory(), Locale.UK);
+        suite = new Suite(new Suite.Surroundings(
+                Clock.systemUTC(),
+                ScriptCache.none(),
+                UserSettings.inMemory(),
+                Optional.of(folder.resolve("settings")),
+                Optional.of(Path.of("..").toAbsolutePath().normalize()),
+                Locale.UK));
         suite.start(ServiceLoader.load(SuitePlugin.class).stream()
                 .map(ServiceLoader.Provider::get)
                 .toList());
