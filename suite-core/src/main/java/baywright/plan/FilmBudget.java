@@ -6,6 +6,7 @@ import baywright.vehicle.FilmLimits;
 import baywright.vehicle.ZoneFilm;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -120,6 +121,19 @@ public record FilmBudget(List<ZoneBudget> zones, FilmLimits limits) {
         boolean overMost =
                 film.budget().filter(b -> planned.most().compareTo(b) > 0).isPresent();
         return overMost || film.band().isThin() ? Verdict.WARNS : Verdict.CLEAR;
+    }
+
+    /**
+     * The zone that the plan brings nearest to the floor: the one most likely to end below it, of equals the one with least
+     * left; empty when no zone is worked on that something is known of.
+     */
+    public Optional<ZoneBudget> tightest() {
+        return zones.stream()
+                .filter(z -> z.planned().most().signum() > 0)
+                .filter(z -> z.thinnest().isPresent())
+                .max(Comparator.comparing((ZoneBudget z) ->
+                                z.chanceBelow(limits.stopBelow()).orElse(0.0))
+                        .thenComparing(z -> -z.thinnest().orElseThrow().mean()));
     }
 
     /** The budget of one zone; empty for one that is neither painted nor read. */

@@ -39,4 +39,14 @@ public record Step(
         with = Map.copyOf(with);
         drivers = Map.copyOf(drivers);
     }
+
+    /** The same step, weighed otherwise. */
+    public Step withPriority(Priority other) {
+        return new Step(id, stage, zones, with, other, at, drivers);
+    }
+
+    /** The same work under another id. */
+    public Step withId(String other) {
+        return new Step(other, stage, zones, with, priority, at, drivers);
+    }
 }

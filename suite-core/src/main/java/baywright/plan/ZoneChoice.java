@@ -3,8 +3,11 @@ package baywright.plan;
 import baywright.vehicle.Shape;
 import baywright.vehicle.Zone;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -63,5 +66,29 @@ public record ZoneChoice(List<String> zones, List<String> unknown, List<String> 
     /** The ids chosen, in the vehicle's order; what names no zone is passed over. */
     public static List<String> resolve(List<String> written, Shape shape) {
         return of(written, shape).zones();
+    }
+
+    /**
+     * The shortest list that means these zones: a whole surface in one word, one that lacks a zone or two with {@code -}.
+     *
+     * @param ids zones; those that the vehicle does not have are passed over
+     */
+    public static List<String> written(Collection<String> ids, Shape shape) {
+        Map<String, List<String>> bySurface = new LinkedHashMap<>();
+        shape.zones().forEach(zone -> bySurface
+                .computeIfAbsent(zone.surface(), s -> new ArrayList<>())
+                .add(zone.id()));
+        List<String> written = new ArrayList<>();
+        bySurface.forEach((surface, zones) -> {
+            List<String> in = zones.stream().filter(ids::contains).toList();
+            List<String> out = zones.stream().filter(z -> !ids.contains(z)).toList();
+            if (zones.size() > 1 && out.size() + 1 < in.size()) {
+                written.add(SURFACE + surface);
+                out.forEach(z -> written.add("-" + z));
+            } else {
+                written.addAll(in);
+            }
+        });
+        return written;
     }
 }

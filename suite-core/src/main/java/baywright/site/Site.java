@@ -383,6 +383,14 @@ public final class Site {
         if (!problems.isEmpty()) {
             throw new SiteTrouble(workspace.root(), problems);
         }
+        return compose(job);
+    }
+
+    /**
+     * Composes a plan from a job's goals as they are now, written or not: the one that costs the shop least, as far as was
+     * found. A goal that the library or the vehicle does not have comes down to nothing.
+     */
+    public ComposedJob compose(Job job) {
         Setting setting = setting(job);
         JobTerms terms = Terms.of(job, shop, Confidence.TRIAL_DONE);
         GoalComposition composed = GoalComposition.of(

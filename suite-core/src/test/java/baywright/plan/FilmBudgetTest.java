@@ -192,4 +192,20 @@ class FilmBudgetTest {
                 .extracting(z -> z.film().zone())
                 .containsExactly("bonnet", "wing-left", "wing-right", "boot-lid");
     }
+
+    @Test
+    void theTightestZoneIsTheOneMostLikelyToEndBelowTheFloor() {
+        FilmBudget film = FilmBudget.of(
+                STAGES.setting(bonnet("62", Map.of())),
+                plan(step("s1", "polish", "bonnet"), step("s2", "compound", "wing-left")));
+
+        assertThat(film.tightest().orElseThrow().film().zone()).isEqualTo("bonnet");
+    }
+
+    @Test
+    void aPlanThatTakesNothingOffHasNoTightestZone() {
+        assertThat(FilmBudget.of(STAGES.setting(bonnet("62", Map.of())), plan(step("s1", "wash", "bonnet")))
+                        .tightest())
+                .isEmpty();
+    }
 }

@@ -3,7 +3,14 @@ package baywright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import baywright.vehicle.Shape;
+import baywright.vehicle.Zone;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 class ZoneChoiceTest {
@@ -36,5 +43,28 @@ class ZoneChoiceTest {
         assertThat(choice.zones()).containsExactly("windscreen");
         assertThat(choice.unknown()).containsExactly("bonet", "rooof");
         assertThat(choice.empty()).containsExactly("wheel");
+    }
+
+    @Test
+    void wholeSurfacesAreWrittenInOneWord() {
+        List<String> paint = FRONT.zones().stream()
+                .filter(z -> z.surface().equals("paint"))
+                .map(Zone::id)
+                .toList();
+
+        assertThat(ZoneChoice.written(paint, FRONT)).containsExactly("surface:paint");
+        assertThat(ZoneChoice.written(paint.subList(1, paint.size()), FRONT))
+                .containsExactly("surface:paint", "-" + paint.get(0));
+        assertThat(ZoneChoice.written(paint.subList(0, 1), FRONT)).containsExactly(paint.get(0));
+    }
+
+    @Property
+    void whatIsWrittenMeansTheZonesThatItWasWrittenFor(@ForAll @Size(max = 12) Set<@IntRange(max = 11) Integer> chosen) {
+        List<String> ids = IntStream.range(0, FRONT.zones().size())
+                .filter(chosen::contains)
+                .mapToObj(i -> FRONT.zones().get(i).id())
+                .toList();
+
+        assertThat(ZoneChoice.resolve(ZoneChoice.written(ids, FRONT), FRONT)).isEqualTo(ids);
     }
 }
