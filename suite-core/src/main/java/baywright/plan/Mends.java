@@ -35,9 +35,7 @@ public record Mends(Map<Finding, List<Edit>> edits) {
     public static Mends of(Setting setting, Plan plan, List<Repair> repairs, BooleanSupplier cancelled) {
         Set<Edit> all = new LinkedHashSet<>();
         for (Repair repair : repairs) {
-            repair.edits().stream()
-                    .filter(e -> stands(e, plan))
-                    .forEach(e -> all.add(alone(e, plan, repair.plan())));
+            repair.edits().stream().filter(e -> stands(e, plan)).forEach(e -> all.add(alone(e, plan, repair.plan())));
         }
         Prover prover = Prover.forSetting(setting);
         List<Finding> before = prover.stops(plan);

@@ -42,8 +42,8 @@ public record PlanComparison(List<Row> rows) {
         for (int i = a.size() - 1; i >= 0; i--) {
             for (int j = b.size() - 1; j >= 0; j--) {
                 int alike = alike(a.get(i), b.get(j));
-                best[i][j] = Math.max(
-                        alike == 0 ? 0 : alike + best[i + 1][j + 1], Math.max(best[i + 1][j], best[i][j + 1]));
+                best[i][j] =
+                        Math.max(alike == 0 ? 0 : alike + best[i + 1][j + 1], Math.max(best[i + 1][j], best[i][j + 1]));
             }
         }
         List<Row> rows = new ArrayList<>();
@@ -80,7 +80,8 @@ public record PlanComparison(List<Row> rows) {
                 && a.drivers().equals(b.drivers())
                 && a.with().keySet().equals(b.with().keySet())
                 && a.with().keySet().stream()
-                        .allMatch(k -> a.with().get(k).raw().equals(b.with().get(k).raw()));
+                        .allMatch(k ->
+                                a.with().get(k).raw().equals(b.with().get(k).raw()));
     }
 
     private static void markMoved(List<Row> rows) {

@@ -75,9 +75,10 @@ public record ZoneChoice(List<String> zones, List<String> unknown, List<String> 
      */
     public static List<String> written(Collection<String> ids, Shape shape) {
         Map<String, List<String>> bySurface = new LinkedHashMap<>();
-        shape.zones().forEach(zone -> bySurface
-                .computeIfAbsent(zone.surface(), s -> new ArrayList<>())
-                .add(zone.id()));
+        shape.zones()
+                .forEach(zone -> bySurface
+                        .computeIfAbsent(zone.surface(), s -> new ArrayList<>())
+                        .add(zone.id()));
         List<String> written = new ArrayList<>();
         bySurface.forEach((surface, zones) -> {
             List<String> in = zones.stream().filter(ids::contains).toList();

@@ -42,8 +42,6 @@ public record DoseShare(Agent agent, LocalDate day, int hand, double value, doub
 
     /** The greatest share of all; empty when nobody takes in anything. */
     public static Optional<DoseShare> worst(List<PersonDay> days, SafetySettings settings) {
-        return days.stream()
-                .flatMap(day -> of(day, settings).stream())
-                .max(Comparator.comparing(DoseShare::share));
+        return days.stream().flatMap(day -> of(day, settings).stream()).max(Comparator.comparing(DoseShare::share));
     }
 }

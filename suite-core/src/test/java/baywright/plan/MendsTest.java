@@ -21,8 +21,7 @@ class MendsTest {
             .setting();
 
     private static Mends mends(Plan plan) {
-        List<Repair> repairs =
-                Repair.find(SETTING, plan, Repair.Options.USUAL).repairs();
+        List<Repair> repairs = Repair.find(SETTING, plan, Repair.Options.USUAL).repairs();
         return Mends.of(SETTING, plan, repairs, () -> false);
     }
 
@@ -40,9 +39,11 @@ class MendsTest {
 
         for (String step : List.of("s2", "s3")) {
             Finding stop = stopOf(plan, step);
-            assertThat(mends.of(stop)).isNotEmpty().allSatisfy(edit -> assertThat(
-                            Prover.prove(SETTING, edit.applyTo(plan)).findings())
-                    .doesNotContain(stop));
+            assertThat(mends.of(stop))
+                    .isNotEmpty()
+                    .allSatisfy(edit -> assertThat(
+                                    Prover.prove(SETTING, edit.applyTo(plan)).findings())
+                            .doesNotContain(stop));
         }
     }
 

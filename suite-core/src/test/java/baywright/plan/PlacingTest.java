@@ -49,7 +49,8 @@ class PlacingTest {
     }
 
     @Property(tries = 60)
-    void noOtherPlaceHasFewerStops(@ForAll @IntRange(min = 0, max = 26) int code, @ForAll @IntRange(max = 3) int wished) {
+    void noOtherPlaceHasFewerStops(
+            @ForAll @IntRange(min = 0, max = 26) int code, @ForAll @IntRange(max = 3) int wished) {
         String[] stages = {"wash", "dry", "coat"};
         Plan three = plan(
                 step("s1", stages[code % 3], "bonnet"),

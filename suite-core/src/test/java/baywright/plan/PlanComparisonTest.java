@@ -59,7 +59,8 @@ class PlanComparisonTest {
 
     @Property(tries = 200)
     void everyStepOfBothStandsOnceAndInOrder(
-            @ForAll @Size(max = 7) List<@IntRange(max = 3) Integer> a, @ForAll @Size(max = 7) List<@IntRange(max = 3) Integer> b) {
+            @ForAll @Size(max = 7) List<@IntRange(max = 3) Integer> a,
+            @ForAll @Size(max = 7) List<@IntRange(max = 3) Integer> b) {
         Plan left = of(a);
         Plan right = of(b);
 

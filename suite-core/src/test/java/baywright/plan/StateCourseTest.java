@@ -53,8 +53,8 @@ class StateCourseTest {
 
     @Test
     void aStateComesIsHeldAndGoes() {
-        StateCourse course = course(
-                plan(step("s1", "wash", "bonnet"), step("s2", "look", "boot-lid"), step("s3", "dry", "bonnet")));
+        StateCourse course =
+                course(plan(step("s1", "wash", "bonnet"), step("s2", "look", "boot-lid"), step("s3", "dry", "bonnet")));
 
         assertThat(course.steps()).containsExactly("s1", "s2", "s3");
         assertThat(marks(course, "wet")).containsExactly(Mark.SET, Mark.HELD, Mark.CLEARED);
@@ -74,8 +74,8 @@ class StateCourseTest {
 
     @Test
     void aStateThatDoesNotLastGoesByItself() {
-        StateCourse course =
-                course(plan(step("s1", "wipe", "bonnet"), step("s2", "look", "boot-lid"), step("s3", "look", "bonnet")));
+        StateCourse course = course(
+                plan(step("s1", "wipe", "bonnet"), step("s2", "look", "boot-lid"), step("s3", "look", "bonnet")));
 
         Row wiped = course.rows().stream()
                 .filter(r -> r.state().equals("wiped"))
@@ -94,10 +94,8 @@ class StateCourseTest {
                 .mapToObj(i -> step("s" + i, names[stages.get(i)], i % 3 == 2 ? "boot-lid" : "bonnet"))
                 .toList());
 
-        Set<String> lasting = course(plan).rows().stream()
-                .filter(Row::lasts)
-                .map(Row::state)
-                .collect(Collectors.toSet());
+        Set<String> lasting =
+                course(plan).rows().stream().filter(Row::lasts).map(Row::state).collect(Collectors.toSet());
 
         assertThat(lasting).isEqualTo(Prover.prove(SETTING, plan).ends().get("bonnet"));
     }

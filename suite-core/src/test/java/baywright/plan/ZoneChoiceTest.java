@@ -59,7 +59,8 @@ class ZoneChoiceTest {
     }
 
     @Property
-    void whatIsWrittenMeansTheZonesThatItWasWrittenFor(@ForAll @Size(max = 12) Set<@IntRange(max = 11) Integer> chosen) {
+    void whatIsWrittenMeansTheZonesThatItWasWrittenFor(
+            @ForAll @Size(max = 12) Set<@IntRange(max = 11) Integer> chosen) {
         List<String> ids = IntStream.range(0, FRONT.zones().size())
                 .filter(chosen::contains)
                 .mapToObj(i -> FRONT.zones().get(i).id())

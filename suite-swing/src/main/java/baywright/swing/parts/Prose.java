@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Text that wraps, looks like a label and is read out like one. */
 public final class Prose extends JTextArea {
@@ -19,6 +20,8 @@ public final class Prose extends JTextArea {
         setLineWrap(true);
         setWrapStyleWord(true);
         setBorder(null);
+        // A new text must not make the place scroll to it.
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         setAlignmentX(Component.LEFT_ALIGNMENT);
     }
 
