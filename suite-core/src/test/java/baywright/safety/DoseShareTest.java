@@ -52,7 +52,8 @@ class DoseShareTest {
 
     @Test
     void whoTakesInNothingHasNoShare() {
-        assertThat(DoseShare.worst(List.of(new PersonDay(MONDAY, 1, "", List.of(), List.of(), 0)), SafetySettings.USUAL))
+        assertThat(DoseShare.worst(
+                        List.of(new PersonDay(MONDAY, 1, "", List.of(), List.of(), 0)), SafetySettings.USUAL))
                 .isEmpty();
     }
 }
