@@ -47,6 +47,10 @@ class SwingArrowsTest {
         List<String> others = new ArrayList<>(rooms());
         others.remove(room);
         others.removeAll(SHARED);
+        // whoever puts the window together starts what the loader of jars has found
+        if (room.equals("shell")) {
+            others.remove("plugins");
+        }
         return others;
     }
 

@@ -12,6 +12,8 @@ import baywright.swing.api.SuitePlugin;
 import baywright.swing.api.Task;
 import baywright.swing.api.Texts;
 import baywright.swing.api.Workbench;
+import baywright.swing.plugins.JarPlugins;
+import baywright.swing.plugins.PluginFolders;
 import baywright.workspace.EditsJournal;
 import baywright.workspace.UserFolders;
 import baywright.workspace.Workspace;
@@ -61,6 +63,7 @@ public final class Suite {
     private final Recent recent;
     private final FaultReports reports;
     private final Autosave autosave;
+    private final GuestPlugins guests;
     private Questions questions = this::ask;
     private Runnable exit = () -> System.exit(0);
     private StartPage start;
@@ -84,6 +87,11 @@ public final class Suite {
                 texts.of("autosave.failed", String.valueOf(fault.getMessage())),
                 Optional.empty())));
         host.give(desk);
+        this.guests = new GuestPlugins(
+                desk, host, around.folder().map(own -> own.resolve(PluginFolders.NAME)), JarPlugins.USUAL_PATIENCE);
+        host.start(guests.page()).ifPresent(refused -> {
+            throw new IllegalStateException(refused.why());
+        });
     }
 
     /** Starts plug-ins, tells of those that do not start, and leaves those out. Off the event thread. */
@@ -142,6 +150,7 @@ public final class Suite {
         recent.workbench().ifPresent(window::show);
         host.listen(() -> SwingUtilities.invokeLater(window::pluginsChanged));
         desk.listen(autosave::changed);
+        guests.look(Optional.empty());
         return window;
     }
 
@@ -240,6 +249,7 @@ public final class Suite {
         if (!read.shop().isSound()) {
             desk.say(new Notice(Notice.Weight.WARN, texts.of("scripts.wrong"), Optional.empty()));
         }
+        guests.look(Optional.of(workspace));
     }
 
     private void putAside(OpenShop shop) {

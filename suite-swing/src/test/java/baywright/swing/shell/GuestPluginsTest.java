@@ -1,0 +1,165 @@
+package baywright.swing.shell;
+
+import static baywright.swing.Screen.on;
+import static baywright.swing.Screen.run;
+import static baywright.swing.Screen.until;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import baywright.library.ScriptCache;
+import baywright.site.OpenShop;
+import baywright.swing.DemoShops;
+import baywright.swing.Screen;
+import baywright.swing.api.Destination;
+import baywright.swing.api.DocumentMaker;
+import baywright.swing.api.Notice;
+import baywright.swing.api.Remark;
+import baywright.swing.api.SettingsPage;
+import baywright.swing.api.SuiteAction;
+import baywright.swing.plugins.Jars;
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class GuestPluginsTest {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    private Path folder;
+
+    private Path shop;
+    private Path user;
+    private final PluginHost host = new PluginHost();
+    private final List<Notice> notices = new ArrayList<>();
+    private final List<Throwable> faults = new ArrayList<>();
+    private ShopDesk desk;
+    private GuestPlugins guests;
+
+    @BeforeEach
+    void openTheVans() throws Exception {
+        Screen.needed();
+        Look.LIGHT.apply();
+        shop = DemoShops.copy("millrace-works", folder.resolve("shop"));
+        user = Files.createDirectory(folder.resolve("user"));
+        Files.createDirectory(shop.resolve("plugins"));
+        UserSettings settings = UserSettings.inMemory();
+        desk = new ShopDesk(
+                ScriptCache.none(), settings, new UserReadout(settings, Locale.UK), host::rules, faults::add);
+        host.give(desk);
+        guests = new GuestPlugins(desk, host, Optional.of(user), Duration.ofSeconds(20));
+        OpenShop open = OpenShop.open(shop, CLOCK, ScriptCache.none());
+        run(() -> {
+            desk.show(new Told(notices));
+            desk.open(open, Optional.of("bramblegate-vans"));
+        });
+        host.start(guests.page());
+    }
+
+    @AfterEach
+    void noFault() {
+        desk.stop();
+        assertThat(faults).isEmpty();
+    }
+
+    @Test
+    void theExampleOfTheDemoRunsAfterAYesAndRemarksOnTheVans() throws Exception {
+        Jars.ofFolder(Path.of("..", "demo", "example-plugin", "src"), shop.resolve("plugins/roof-work.jar"));
+        run(() -> guests.look(Optional.of(shop)));
+        until(() -> !notices.isEmpty());
+        assertThat(notices).singleElement().extracting(Notice::text).asString().contains("came with the workspace");
+        assertThat(host.rules()).isEmpty();
+
+        JComponent page = on(() -> settingsPage().open(desk));
+        JCheckBox yes = boxes(page).findFirst().orElseThrow();
+        assertThat(yes.getAccessibleContext().getAccessibleName()).isEqualTo("roof-work.jar may run");
+        run(yes::doClick);
+        until(() -> boxes(page).anyMatch(JCheckBox::isSelected));
+        run(desk::prove);
+        until(() -> !desk.state().working());
+
+        assertThat(on(desk::state).remarks())
+                .isNotEmpty()
+                .extracting(Remark::rule)
+                .containsOnly("roof-work");
+        SuiteAction count = host.actions().stream()
+                .filter(action -> action.id().equals("roof-work-count"))
+                .findFirst()
+                .orElseThrow();
+        run(() -> count.does().accept(desk));
+        assertThat(notices.get(notices.size() - 1).text()).endsWith("steps of this plan work on the roof.");
+        DocumentMaker zones = host.makers().get(0);
+        Path table = folder.resolve("zones.csv");
+        zones.write(on(desk::state).worked().orElseThrow(), Locale.UK, table);
+        assertThat(table).content().startsWith("zone,title,surface\r\n").contains("roof,");
+
+        JCheckBox off = boxes(page).findFirst().orElseThrow();
+        run(off::doClick);
+        until(() -> boxes(page).noneMatch(JCheckBox::isSelected) && host.rules().isEmpty());
+        assertThat(host.makers()).isEmpty();
+    }
+
+    @Test
+    void oneForANewerDoorIsNamedAndTheOtherRuns() throws Exception {
+        Jars.ofClass(
+                user,
+                "Ahead",
+                "public PluginInfo info() { return new PluginInfo(\"ahead\", \"Ahead of time\", \"1\", new ApiVersion(1, 99)); }"
+                        + "public void start(PluginContext suite) {}");
+        Jars.ofClass(
+                user,
+                "Good",
+                Jars.info("good")
+                        + "public void start(PluginContext suite) { suite.add(SuiteAction.of(\"good\", \"Good\", d -> {})); }");
+        run(() -> guests.look(Optional.empty()));
+        until(() -> !host.actions().isEmpty() && !notices.isEmpty());
+        assertThat(notices).singleElement().extracting(Notice::text).asString().contains("Ahead of time", "1.99");
+    }
+
+    private SettingsPage settingsPage() {
+        return host.pages().stream()
+                .filter(page -> page.id().equals("plug-ins"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Stream<JCheckBox> boxes(Component in) {
+        Stream<JCheckBox> here = in instanceof JCheckBox box ? Stream.of(box) : Stream.empty();
+        Stream<JCheckBox> below = in instanceof Container container
+                ? Stream.of(container.getComponents()).flatMap(GuestPluginsTest::boxes)
+                : Stream.empty();
+        return Stream.concat(here, below);
+    }
+
+    /** Keeps what the user would read. */
+    private record Told(List<Notice> notices) implements Front {
+        @Override
+        public void go(Destination place) {}
+
+        @Override
+        public void say(Notice notice) {
+            notices.add(notice);
+        }
+
+        @Override
+        public void show(List<RunningTask> tasks) {}
+
+        @Override
+        public void again() {}
+    }
+}
