@@ -1,5 +1,6 @@
 package baywright.plan;
 
+import baywright.vehicle.Shape;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -34,14 +35,16 @@ public record PlanComparison(List<Row> rows) {
         rows = List.copyOf(rows);
     }
 
-    /** Sets two plans beside each other so that as many steps as possible face an equal one; ids do not matter. */
-    public static PlanComparison of(Plan left, Plan right) {
+    /** Sets two plans beside each other so that as many steps as possible face an equal one; neither ids matter nor how zones are written. */
+    public static PlanComparison of(Plan left, Plan right, Shape shape) {
         List<Step> a = left.steps();
         List<Step> b = right.steps();
+        List<Step> meantA = a.stream().map(s -> meant(s, shape)).toList();
+        List<Step> meantB = b.stream().map(s -> meant(s, shape)).toList();
         int[][] best = new int[a.size() + 1][b.size() + 1];
         for (int i = a.size() - 1; i >= 0; i--) {
             for (int j = b.size() - 1; j >= 0; j--) {
-                int alike = alike(a.get(i), b.get(j));
+                int alike = alike(meantA.get(i), meantB.get(j));
                 best[i][j] =
                         Math.max(alike == 0 ? 0 : alike + best[i + 1][j + 1], Math.max(best[i + 1][j], best[i][j + 1]));
             }
@@ -50,7 +53,7 @@ public record PlanComparison(List<Row> rows) {
         int i = 0;
         int j = 0;
         while (i < a.size() || j < b.size()) {
-            int alike = i < a.size() && j < b.size() ? alike(a.get(i), b.get(j)) : 0;
+            int alike = i < a.size() && j < b.size() ? alike(meantA.get(i), meantB.get(j)) : 0;
             if (alike > 0 && best[i][j] == alike + best[i + 1][j + 1]) {
                 Kind kind = alike == ALL ? Kind.SAME : Kind.CHANGED;
                 rows.add(new Row(Optional.of(a.get(i++)), Optional.of(b.get(j++)), kind));
@@ -60,8 +63,14 @@ public record PlanComparison(List<Row> rows) {
                 rows.add(new Row(Optional.empty(), Optional.of(b.get(j++)), Kind.RIGHT_ONLY));
             }
         }
-        markMoved(rows);
+        markMoved(rows, shape);
         return new PlanComparison(rows);
+    }
+
+    /** The step with its zones one by one; zones that the vehicle does not have stay as they are written. */
+    private static Step meant(Step step, Shape shape) {
+        List<String> zones = ZoneChoice.resolve(step.zones(), shape);
+        return zones.isEmpty() ? step : Steps.withZones(step, zones);
     }
 
     private static int alike(Step a, Step b) {
@@ -84,19 +93,19 @@ public record PlanComparison(List<Row> rows) {
                                 a.with().get(k).raw().equals(b.with().get(k).raw()));
     }
 
-    private static void markMoved(List<Row> rows) {
+    private static void markMoved(List<Row> rows, Shape shape) {
         List<Integer> taken = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).kind() != Kind.LEFT_ONLY) {
                 continue;
             }
-            Step left = rows.get(i).left().orElseThrow();
+            Step left = meant(rows.get(i).left().orElseThrow(), shape);
             for (int j = 0; j < rows.size(); j++) {
                 Row other = rows.get(j);
                 if (other.kind() == Kind.RIGHT_ONLY
                         && !taken.contains(j)
-                        && alike(left, other.right().orElseThrow()) == ALL) {
-                    rows.set(i, new Row(Optional.of(left), Optional.empty(), Kind.MOVED));
+                        && alike(left, meant(other.right().orElseThrow(), shape)) == ALL) {
+                    rows.set(i, new Row(rows.get(i).left(), Optional.empty(), Kind.MOVED));
                     rows.set(j, new Row(Optional.empty(), other.right(), Kind.MOVED));
                     Collections.addAll(taken, i, j);
                     break;

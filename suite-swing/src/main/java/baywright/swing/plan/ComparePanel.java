@@ -71,8 +71,10 @@ final class ComparePanel extends JPanel {
         super(new MigLayout("insets 16, gap 8, wrap 1", "[grow, fill]", ""));
         this.pair = pair;
         this.readout = readout;
-        comparison =
-                PlanComparison.of(pair.left().job().plan(), pair.right().job().plan());
+        comparison = PlanComparison.of(
+                pair.left().job().plan(),
+                pair.right().job().plan(),
+                pair.left().setting().shape());
         JLabel title = new JLabel();
         title.putClientProperty("html.disable", true);
         title.putClientProperty("FlatLaf.styleClass", "h2");

@@ -32,13 +32,14 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** The plan workbench put together: library, steps, what stands against them, figures. */
 final class PlanView implements WorkbenchView {
 
-    private static final int LIBRARY = 220;
-    private static final int DETAIL = 350;
+    private static final int LIBRARY = 200;
+    private static final int DETAIL = 330;
     private static final int STATES = 220;
 
     /** How long somebody waits who has asked for repairs. */
@@ -51,6 +52,7 @@ final class PlanView implements WorkbenchView {
     private final StageList stages;
     private final StepTable table;
     private final StepPanel step;
+    private final JScrollPane stepScroll;
     private final PlanOverview overview;
     private final StatesPart states;
     private final FiguresFoot foot;
@@ -69,6 +71,7 @@ final class PlanView implements WorkbenchView {
     private Optional<WorkedJob> figuresOf = Optional.empty();
     private Optional<ComparePanel> comparing = Optional.empty();
     private Optional<String> job = Optional.empty();
+    private Optional<String> detailed = Optional.empty();
 
     PlanView(Desk desk) {
         this.desk = desk;
@@ -77,6 +80,7 @@ final class PlanView implements WorkbenchView {
         stages = new StageList(this::add);
         table = new StepTable(desk.readout());
         step = new StepPanel(desk, edits, this::choose);
+        stepScroll = scroll(step);
         overview = new PlanOverview(this::choose);
         states = new StatesPart(desk, this::choose);
         foot = new FiguresFoot(desk);
@@ -110,7 +114,6 @@ final class PlanView implements WorkbenchView {
                                 action("empty.compose", this::compose),
                                 action("empty.add", () -> stages.search().requestFocusInWindow()))),
                 "empty");
-        JScrollPane stepScroll = scroll(step);
         detail.add(stepScroll, "step");
         detail.add(scroll(overview), "overview");
         detail.setMinimumSize(new Dimension(UIScale.scale(DETAIL) / 2, 0));
@@ -137,9 +140,9 @@ final class PlanView implements WorkbenchView {
     }
 
     private JComponent steps() {
-        JPanel top = new JPanel(new MigLayout("insets 8, gap 8", "[grow, fill][][][][]unrel[][][]"));
+        JPanel top = new JPanel(new MigLayout("insets 8, gap 8", "[][][][]unrel[][][]push", "[]4[]"));
         verdict.putClientProperty("FlatLaf.styleClass", "h3");
-        top.add(verdict, "wmin 0");
+        top.add(verdict, "span, wmin 0, wrap");
         top.add(button("move-up", () -> moveBy(true)));
         top.add(button("move-down", () -> moveBy(false)));
         top.add(button("copy", this::copy));
@@ -291,9 +294,15 @@ final class PlanView implements WorkbenchView {
         Optional<Step> only = table.only();
         if (only.isPresent()) {
             step.show(only.get(), table.rows(), texts);
+            if (!only.map(Step::id).equals(detailed)) {
+                // Only when it has been laid out does it know how high it is.
+                SwingUtilities.invokeLater(
+                        () -> stepScroll.getVerticalScrollBar().setValue(0));
+            }
         } else {
             overview.show(texts);
         }
+        detailed = only.map(Step::id);
         detailCards.show(detail, only.isPresent() ? "step" : "overview");
     }
 

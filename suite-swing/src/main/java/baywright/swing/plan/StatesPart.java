@@ -51,7 +51,7 @@ final class StatesPart extends JPanel {
             }
         });
         top.add(of);
-        top.add(zones);
+        top.add(zones, "wmax 190");
         top.add(new TonedLabel(Words.of("states.legend"), "faint", "small"), "wmin 0");
         JScrollPane scroll = new JScrollPane(table);
         scroll.setPreferredSize(new Dimension(0, 0));

@@ -44,12 +44,12 @@ final class StepTable extends JTable {
     private static final List<Column> COLUMNS = List.of(Column.values());
 
     private static final Map<Column, Integer> WIDTHS = Map.of(
-            Column.NUMBER, 46,
+            Column.NUMBER, 42,
             Column.STEP, 250,
-            Column.START, 116,
-            Column.HANDS_ON, 84,
-            Column.PRICE, 96,
-            Column.FOUND, 64);
+            Column.START, 118,
+            Column.HANDS_ON, 88,
+            Column.PRICE, 92,
+            Column.FOUND, 60);
     private static final int NAMED_ZONES = 2;
     private static final int ROW = 42;
 
@@ -61,7 +61,7 @@ final class StepTable extends JTable {
 
     StepTable(Readout readout) {
         this.readout = readout;
-        starts = DateTimeFormatter.ofPattern("EEE d, HH:mm", readout.locale());
+        starts = DateTimeFormatter.ofPattern("EEE d HH:mm", readout.locale());
         setModel(rows);
         setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         setFillsViewportHeight(true);
@@ -82,7 +82,7 @@ final class StepTable extends JTable {
             var shown = getColumnModel().getColumn(i);
             shown.setPreferredWidth(UIScale.scale(WIDTHS.get(column)));
             if (column != Column.STEP) {
-                shown.setMinWidth(UIScale.scale(WIDTHS.get(column)) * 3 / 4);
+                shown.setMinWidth(UIScale.scale(WIDTHS.get(column)));
                 shown.setMaxWidth(UIScale.scale(WIDTHS.get(column)) * 2);
             }
             shown.setCellRenderer(column == Column.STEP ? new StepCell() : new FigureCell(column));
