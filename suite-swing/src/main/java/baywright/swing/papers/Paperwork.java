@@ -1,0 +1,56 @@
+package baywright.swing.papers;
+
+import baywright.document.CardHtml;
+import baywright.document.JobCard;
+import baywright.document.Paper;
+import baywright.document.QuoteDocument;
+import baywright.document.QuoteHtml;
+import baywright.money.Quote;
+import baywright.plan.FindingText;
+import baywright.safety.HazardSheet;
+import baywright.safety.SheetHtml;
+import baywright.site.Site;
+import baywright.site.WorkedJob;
+import java.util.Locale;
+
+/** What is handed out. */
+enum Paperwork {
+    QUOTE("quote"),
+    CARD("card"),
+    HAZARDS("hazards");
+
+    private final String key;
+
+    Paperwork(String key) {
+        this.key = key;
+    }
+
+    /** Key of its texts, and part of the name of its file. */
+    String key() {
+        return key;
+    }
+
+    /** Whether there is one: a quote and a card only for a plan that nothing stops. */
+    boolean canBeMade(WorkedJob worked) {
+        return this == HAZARDS || worked.offer() instanceof Quote;
+    }
+
+    /** Its page; not for the event thread. Only where it {@link #canBeMade}. */
+    String html(Site site, WorkedJob worked, String language) {
+        Locale locale = site.shop().localeOf(language);
+        return switch (this) {
+            case QUOTE ->
+                QuoteHtml.of(QuoteDocument.of(site, worked, (Quote) worked.offer(), language), Paper.of(locale));
+            case CARD -> CardHtml.of(JobCard.of(site, worked, language), Paper.of(locale));
+            case HAZARDS -> SheetHtml.of(HazardSheet.of(site.shop().name(), part(worked, locale), locale));
+        };
+    }
+
+    private static HazardSheet.Part part(WorkedJob worked, Locale locale) {
+        return new HazardSheet.Part(
+                worked.job().title(),
+                worked.safe(),
+                worked.safety(),
+                new FindingText(worked.setting(), worked.job().plan(), locale));
+    }
+}
