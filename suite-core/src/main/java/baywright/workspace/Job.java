@@ -61,108 +61,24 @@ public record Job(
         goals = List.copyOf(goals);
     }
 
-    /** A job of which nothing is let off but of labour. */
-    public Job(
-            String id,
-            String title,
-            String customer,
-            Vehicle vehicle,
-            int vehicles,
-            Optional<LocalDateTime> arrives,
-            Optional<LocalDateTime> wanted,
-            Optional<BigDecimal> cap,
-            Optional<String> rate,
-            List<String> wishes,
-            List<JobGoal> goals,
-            Survey survey,
-            Plan plan,
-            BigDecimal discountLabourPercent,
-            JobSafety safety,
-            Optional<String> language) {
-        this(
-                id,
-                title,
-                customer,
-                vehicle,
-                vehicles,
-                arrives,
-                wanted,
-                cap,
-                rate,
-                wishes,
-                goals,
-                survey,
-                plan,
-                discountLabourPercent,
-                safety,
-                language,
-                BigDecimal.ZERO);
-    }
-
     /** The same job with another plan. */
     public Job withPlan(Plan other) {
-        return new Job(
-                id,
-                title,
-                customer,
-                vehicle,
-                vehicles,
-                arrives,
-                wanted,
-                cap,
-                rate,
-                wishes,
-                goals,
-                survey,
-                other,
-                discountLabourPercent,
-                safety,
-                language,
-                discountPercent);
+        return withPlan(other, safety);
     }
 
     /** The same job with another survey. */
     public Job withSurvey(Survey other) {
-        return new Job(
-                id,
-                title,
-                customer,
-                vehicle,
-                vehicles,
-                arrives,
-                wanted,
-                cap,
-                rate,
-                wishes,
-                goals,
-                other,
-                plan,
-                discountLabourPercent,
-                safety,
-                language,
-                discountPercent);
+        JobParts parts = new JobParts(this);
+        parts.survey = other;
+        return parts.job();
     }
 
     /** The same job with another plan and other words about its safety. */
     public Job withPlan(Plan other, JobSafety words) {
-        return new Job(
-                id,
-                title,
-                customer,
-                vehicle,
-                vehicles,
-                arrives,
-                wanted,
-                cap,
-                rate,
-                wishes,
-                goals,
-                survey,
-                other,
-                discountLabourPercent,
-                words,
-                language,
-                discountPercent);
+        JobParts parts = new JobParts(this);
+        parts.plan = other;
+        parts.safety = words;
+        return parts.job();
     }
 
     /**

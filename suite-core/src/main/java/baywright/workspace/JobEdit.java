@@ -22,32 +22,10 @@ public final class JobEdit {
     private static final int LONGEST_TEXT = 4000;
     private static final int MOST_VEHICLES = 1000;
 
-    private final Job base;
-    private String id;
-    private String title;
-    private String customer;
-    private Job.Vehicle vehicle;
-    private int vehicles;
-    private Optional<LocalDateTime> arrives;
-    private Optional<LocalDateTime> wanted;
-    private Optional<BigDecimal> cap;
-    private Optional<String> rate;
-    private List<String> wishes;
-    private List<JobGoal> goals;
+    private final JobParts parts;
 
     private JobEdit(Job base) {
-        this.base = base;
-        id = base.id();
-        title = base.title();
-        customer = base.customer();
-        vehicle = base.vehicle();
-        vehicles = base.vehicles();
-        arrives = base.arrives();
-        wanted = base.wanted();
-        cap = base.cap();
-        rate = base.rate();
-        wishes = base.wishes();
-        goals = base.goals();
+        parts = new JobParts(base);
     }
 
     /** An edit of a job. */
@@ -73,7 +51,8 @@ public final class JobEdit {
                 new Plan(List.of()),
                 BigDecimal.ZERO,
                 JobSafety.NONE,
-                Optional.empty()));
+                Optional.empty(),
+                BigDecimal.ZERO));
     }
 
     /** The job on another shape of vehicle; findings and changes on zones that it has not are left out, as they would name nothing. */
@@ -110,57 +89,57 @@ public final class JobEdit {
     }
 
     public JobEdit id(String other) {
-        id = other;
+        parts.id = other;
         return this;
     }
 
     public JobEdit title(String other) {
-        title = other;
+        parts.title = other;
         return this;
     }
 
     public JobEdit customer(String other) {
-        customer = other;
+        parts.customer = other;
         return this;
     }
 
     public JobEdit vehicle(Job.Vehicle other) {
-        vehicle = other;
+        parts.vehicle = other;
         return this;
     }
 
     public JobEdit vehicles(int other) {
-        vehicles = other;
+        parts.vehicles = other;
         return this;
     }
 
     public JobEdit arrives(Optional<LocalDateTime> other) {
-        arrives = other;
+        parts.arrives = other;
         return this;
     }
 
     public JobEdit wanted(Optional<LocalDateTime> other) {
-        wanted = other;
+        parts.wanted = other;
         return this;
     }
 
     public JobEdit cap(Optional<BigDecimal> other) {
-        cap = other;
+        parts.cap = other;
         return this;
     }
 
     public JobEdit rate(Optional<String> other) {
-        rate = other;
+        parts.rate = other;
         return this;
     }
 
     public JobEdit wishes(List<String> others) {
-        wishes = others;
+        parts.wishes = others;
         return this;
     }
 
     public JobEdit goals(List<JobGoal> others) {
-        goals = others;
+        parts.goals = others;
         return this;
     }
 
@@ -170,43 +149,33 @@ public final class JobEdit {
      * @throws IllegalArgumentException when a value could not stand in a job's file; the message says which and how to mend it
      */
     public Job job() {
-        refuseUnless(Fields.isId(id), "'" + Shown.plain(id) + "' is no id; use " + Fields.AN_ID);
-        refuseUnless(!title.isBlank(), "a job needs a title; give a few words such as 'Estate, two-year coat'");
-        refuseUnless(vehicles >= 1 && vehicles <= MOST_VEHICLES, "give 1 to " + MOST_VEHICLES + " vehicles");
-        for (LocalDateTime time : List.of(arrives.orElse(LocalDateTime.MIN), wanted.orElse(LocalDateTime.MIN))) {
-            refuseUnless(
-                    time.equals(LocalDateTime.MIN)
-                            || (time.getYear() >= Fields.FIRST_YEAR && time.getYear() <= Fields.LAST_YEAR),
-                    "the year is out of range; give one from " + Fields.FIRST_YEAR + " to " + Fields.LAST_YEAR);
-        }
+        Job job = parts.job();
+        refuseUnless(Fields.isId(job.id()), "'" + Shown.plain(job.id()) + "' is no id; use " + Fields.AN_ID);
+        refuseUnless(!job.title().isBlank(), "a job needs a title; give a few words such as 'Estate, two-year coat'");
         refuseUnless(
-                arrives.isEmpty() || wanted.isEmpty() || wanted.get().isAfter(arrives.get()),
+                job.vehicles() >= 1 && job.vehicles() <= MOST_VEHICLES, "give 1 to " + MOST_VEHICLES + " vehicles");
+        job.arrives().ifPresent(JobEdit::yearFits);
+        job.wanted().ifPresent(JobEdit::yearFits);
+        refuseUnless(
+                job.arrives().isEmpty()
+                        || job.wanted().isEmpty()
+                        || job.wanted().get().isAfter(job.arrives().get()),
                 "the vehicle is wanted before it comes; give a later time than its arrival");
         refuseUnless(
-                cap.filter(c -> !Span.MONEY.holds(c)).isEmpty(),
+                job.cap().filter(c -> !Span.MONEY.holds(c)).isEmpty(),
                 "the cap is out of range; give an amount " + Span.MONEY.words());
-        wordsFit(title);
-        wordsFit(customer);
-        wordsFit(vehicle.description());
-        wordsFit(vehicle.colour());
-        wishes.forEach(JobEdit::wordsFit);
-        return new Job(
-                id,
-                title,
-                customer,
-                vehicle,
-                vehicles,
-                arrives,
-                wanted,
-                cap,
-                rate,
-                wishes,
-                goals,
-                base.survey(),
-                base.plan(),
-                base.discountLabourPercent(),
-                base.safety(),
-                base.language());
+        wordsFit(job.title());
+        wordsFit(job.customer());
+        wordsFit(job.vehicle().description());
+        wordsFit(job.vehicle().colour());
+        job.wishes().forEach(JobEdit::wordsFit);
+        return job;
+    }
+
+    private static void yearFits(LocalDateTime time) {
+        refuseUnless(
+                time.getYear() >= Fields.FIRST_YEAR && time.getYear() <= Fields.LAST_YEAR,
+                "the year is out of range; give one from " + Fields.FIRST_YEAR + " to " + Fields.LAST_YEAR);
     }
 
     private static void wordsFit(String text) {

@@ -3,6 +3,8 @@ package baywright.workspace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import baywright.plan.Plan;
+import baywright.safety.JobSafety;
 import baywright.vehicle.Shape;
 import baywright.vehicle.Survey;
 import baywright.vehicle.Zone;
@@ -52,6 +54,35 @@ class JobEditTest {
         assertThat(JobEdit.idFor(title, Set.of())).isEqualTo(id);
         assertThat(JobEdit.idFor(title, Set.of(id))).isEqualTo(id + "-2");
         assertThat(JobEdit.idFor(title, Set.of(id, id + "-2"))).isEqualTo(id + "-3");
+    }
+
+    /** The parts of a record of the job that an edit does not name are those of the job, whichever there are. */
+    @Test
+    void anEditLosesNoPartOfTheJob() {
+        Job full = new Job(
+                "estate",
+                "Estate",
+                "W. Oxlade",
+                new Job.Vehicle("estate", "twelve years old", "green", Optional.empty(), Map.of()),
+                2,
+                Optional.of(LocalDateTime.of(2026, 12, 7, 8, 0)),
+                Optional.of(LocalDateTime.of(2026, 12, 9, 8, 0)),
+                Optional.of(BigDecimal.TEN),
+                Optional.of("detailing"),
+                List.of("gone: tar"),
+                List.of(),
+                Survey.NOTHING.withFact("hardness", "hard"),
+                new Plan(List.of()),
+                BigDecimal.valueOf(5),
+                JobSafety.NONE,
+                Optional.of("de"),
+                BigDecimal.valueOf(3));
+
+        assertThat(JobEdit.of(full).job()).isEqualTo(full);
+        assertThat(JobEdit.of(full).title("Other").job().discountPercent()).isEqualTo(BigDecimal.valueOf(3));
+        assertThat(full.withPlan(full.plan())).isEqualTo(full);
+        assertThat(full.withSurvey(full.survey())).isEqualTo(full);
+        assertThat(full.withPlan(full.plan(), full.safety())).isEqualTo(full);
     }
 
     @Test

@@ -243,23 +243,9 @@ class SiteWriterTest {
     // jobs
 
     private static Job as(Job job, String id) {
-        return new Job(
-                id,
-                job.title(),
-                job.customer(),
-                job.vehicle(),
-                job.vehicles(),
-                job.arrives(),
-                job.wanted(),
-                job.cap(),
-                job.rate(),
-                job.wishes(),
-                job.goals(),
-                job.survey(),
-                job.plan(),
-                job.discountLabourPercent(),
-                job.safety(),
-                job.language());
+        JobParts parts = new JobParts(job);
+        parts.id = id;
+        return parts.job();
     }
 
     @Test

@@ -13,6 +13,7 @@ import baywright.swing.api.DeskState;
 import baywright.swing.api.FindingRule;
 import baywright.swing.api.Task;
 import baywright.workspace.Job;
+import baywright.workspace.JobEdit;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -273,22 +274,6 @@ class ShopDeskTest {
     }
 
     private static Job renamed(Job job, String id, String title) {
-        return new Job(
-                id,
-                title,
-                job.customer(),
-                job.vehicle(),
-                job.vehicles(),
-                job.arrives(),
-                job.wanted(),
-                job.cap(),
-                job.rate(),
-                job.wishes(),
-                job.goals(),
-                job.survey(),
-                job.plan(),
-                job.discountLabourPercent(),
-                job.safety(),
-                job.language());
+        return JobEdit.of(job).id(id).title(title).job();
     }
 }
