@@ -64,15 +64,20 @@ final class ExposureTable {
             ObjectNode one = all.addObject();
             one.put("day", day.day().toString());
             one.put("person", day.name());
-            one.put("vibration", rounded(day.dailyVibration()));
-            one.put("points", rounded(day.vibrationPoints()));
-            if (!day.noise().isEmpty()) {
-                one.put("noise", rounded(day.dailyNoise()));
-                one.put("noiseUnderProtector", rounded(day.protectedNoise()));
-            }
+            putDoses(one, day);
             one.put("vapourPercent", rounded(day.vapour()));
         }
         return all;
+    }
+
+    /** What a person takes in on a day by vibration and noise. */
+    static void putDoses(ObjectNode one, PersonDay day) {
+        one.put("vibration", rounded(day.dailyVibration()));
+        one.put("points", rounded(day.vibrationPoints()));
+        if (!day.noise().isEmpty()) {
+            one.put("noise", rounded(day.dailyNoise()));
+            one.put("noiseUnderProtector", rounded(day.protectedNoise()));
+        }
     }
 
     private static BigDecimal rounded(double value) {

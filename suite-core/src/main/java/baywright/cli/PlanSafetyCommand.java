@@ -200,20 +200,11 @@ final class PlanSafetyCommand implements Callable<Integer> {
             if (!day.name().isEmpty()) {
                 one.put("person", day.name());
             }
-            one.put("vibration", rounded(day.dailyVibration()));
-            one.put("points", rounded(day.vibrationPoints()));
-            if (!day.noise().isEmpty()) {
-                one.put("noise", rounded(day.dailyNoise()));
-                one.put("noiseUnderProtector", rounded(day.protectedNoise()));
-            }
+            ExposureTable.putDoses(one, day);
         }
         answer.set("findings", printer.json(worked.safety().findings()));
         answer.set("waysOut", new RemedyPrinter(session, worked.safety()).json());
         answer.put("advice", session.text("safety.advice"));
         return answer;
-    }
-
-    private static BigDecimal rounded(double value) {
-        return BigDecimal.valueOf(value).setScale(2, java.math.RoundingMode.HALF_UP);
     }
 }

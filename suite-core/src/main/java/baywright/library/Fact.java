@@ -1,6 +1,7 @@
 package baywright.library;
 
 import baywright.script.Place;
+import baywright.script.Value;
 import java.util.List;
 
 /**
@@ -24,5 +25,14 @@ public record Fact(String id, Kind kind, List<String> choices, String usual, Str
 
     public Fact {
         choices = List.copyOf(choices);
+    }
+
+    /** Values at which a script may say something else: every choice, yes and no; a number has no ends to try. */
+    public List<Value> samples() {
+        return switch (kind) {
+            case CHOICE -> choices.stream().map(c -> Value.of(c, place)).toList();
+            case YES_NO -> List.of(Value.of(true, place), Value.of(false, place));
+            case NUMBER -> List.of();
+        };
     }
 }

@@ -5,6 +5,7 @@ import baywright.script.Place;
 import baywright.script.Value;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Something a step may set on its stage.
@@ -40,5 +41,15 @@ public record Input(
 
     public Input {
         choices = List.copyOf(choices);
+    }
+
+    /** Values at which a script may say something else than at the usual one: every choice, yes and no, the ends of a range. */
+    public List<Value> samples() {
+        return switch (kind) {
+            case CHOICE -> choices.stream().map(c -> Value.of(c, place)).toList();
+            case YES_NO -> List.of(Value.of(true, place), Value.of(false, place));
+            case COUNT, MEASURE ->
+                Stream.of(least, most).flatMap(Optional::stream).toList();
+        };
     }
 }

@@ -141,7 +141,7 @@ public final class StageComparison {
         }
         Fact fact = facts.get(name);
         if (fact != null && trials.isEmpty()) {
-            for (Value value : values(fact)) {
+            for (Value value : fact.samples()) {
                 Map<String, Value> given = new LinkedHashMap<>(trial.facts());
                 given.put(name, value);
                 trials.add(new Trial(trial.with(), given));
@@ -157,29 +157,10 @@ public final class StageComparison {
                 .filter(i -> i.name().equals(name))
                 .toList();
         Map<Object, Value> values = new LinkedHashMap<>();
-        inputs.stream().flatMap(i -> values(i).stream()).forEach(v -> values.putIfAbsent(v.raw(), v));
+        inputs.stream().flatMap(i -> i.samples().stream()).forEach(v -> values.putIfAbsent(v.raw(), v));
         return values.values().stream()
                 .filter(v -> inputs.stream().allMatch(i -> InputValues.fit(i, v).isPresent()))
                 .toList();
-    }
-
-    private static List<Value> values(Input input) {
-        return switch (input.kind()) {
-            case CHOICE ->
-                input.choices().stream().map(c -> Value.of(c, input.place())).toList();
-            case YES_NO -> List.of(Value.of(true, input.place()), Value.of(false, input.place()));
-            case COUNT, MEASURE ->
-                Stream.of(input.least(), input.most()).flatMap(Optional::stream).toList();
-        };
-    }
-
-    private static List<Value> values(Fact fact) {
-        return switch (fact.kind()) {
-            case CHOICE ->
-                fact.choices().stream().map(c -> Value.of(c, fact.place())).toList();
-            case YES_NO -> List.of(Value.of(true, fact.place()), Value.of(false, fact.place()));
-            case NUMBER -> List.of();
-        };
     }
 
     private void differ(List<Statement> old, List<Statement> now, Trial trial) {

@@ -73,11 +73,11 @@ final class TermsLines {
         List<Trial> trials = new ArrayList<>();
         Input input = inputs.get(name);
         if (input != null) {
-            values(input).forEach(v -> trials.add(new Trial(with(trial.with(), name, v), trial.facts())));
+            input.samples().forEach(v -> trials.add(new Trial(with(trial.with(), name, v), trial.facts())));
         }
         Fact fact = facts.get(name);
         if (fact != null) {
-            values(fact).forEach(v -> trials.add(new Trial(trial.with(), with(trial.facts(), name, v))));
+            fact.samples().forEach(v -> trials.add(new Trial(trial.with(), with(trial.facts(), name, v))));
         }
         return trials;
     }
@@ -86,25 +86,6 @@ final class TermsLines {
         Map<String, Value> more = new HashMap<>(all);
         more.put(name, value);
         return more;
-    }
-
-    private static List<Value> values(Input input) {
-        return switch (input.kind()) {
-            case CHOICE ->
-                input.choices().stream().map(c -> Value.of(c, input.place())).toList();
-            case YES_NO -> List.of(Value.of(true, input.place()), Value.of(false, input.place()));
-            case COUNT, MEASURE ->
-                Stream.of(input.least(), input.most()).flatMap(Optional::stream).toList();
-        };
-    }
-
-    private static List<Value> values(Fact fact) {
-        return switch (fact.kind()) {
-            case CHOICE ->
-                fact.choices().stream().map(c -> Value.of(c, fact.place())).toList();
-            case YES_NO -> List.of(Value.of(true, fact.place()), Value.of(false, fact.place()));
-            case NUMBER -> List.of();
-        };
     }
 
     /** Notes what an example brought about. */

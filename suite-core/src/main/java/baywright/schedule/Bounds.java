@@ -48,6 +48,11 @@ final class Bounds {
             }
             at[size++] = value;
         }
+
+        /** The values in the order in which they came. */
+        int[] toArray() {
+            return Arrays.copyOf(at, size);
+        }
     }
 
     private int variables;
@@ -152,6 +157,16 @@ final class Bounds {
         arcTo[arcs] = to;
         arcBy[arcs] = by;
         arcsOf.get(from).add(arcs++);
+    }
+
+    /** Adds a propagator that listens to keys, among which one may stand more than once. */
+    void add(Propagator propagator, Ints keys) {
+        add(propagator, Arrays.stream(keys.toArray()).distinct().toArray());
+    }
+
+    /** Whether what a variable tells the presence of is there: it is 1, or there is no variable as it is -1. */
+    boolean isPresent(int variable) {
+        return variable < 0 || least(variable) == 1;
     }
 
     /** Adds a propagator that listens to keys. */

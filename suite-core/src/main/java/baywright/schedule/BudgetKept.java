@@ -47,9 +47,7 @@ final class BudgetKept implements Propagator {
                 keys.add(2 * task.present);
             }
         }
-        bounds.add(
-                this,
-                Arrays.stream(Arrays.copyOf(keys.at, keys.size)).distinct().toArray());
+        bounds.add(this, keys);
     }
 
     @Override
@@ -77,7 +75,7 @@ final class BudgetKept implements Propagator {
     }
 
     private boolean isPresent(Task task) {
-        return task.present < 0 || bounds.least(task.present) == 1;
+        return bounds.isPresent(task.present);
     }
 
     private int earliestEnd(Task task) {
@@ -225,7 +223,7 @@ final class BudgetKept implements Propagator {
             reason.add(2 * tasks[save].present);
             reason.add(1);
         }
-        return Arrays.copyOf(reason.at, reason.size);
+        return reason.toArray();
     }
 
     private static int[] with(int[] because, int... more) {

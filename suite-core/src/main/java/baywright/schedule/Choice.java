@@ -58,6 +58,6 @@ final class Choice implements Propagator {
                 all.add(taken ? 1 : 0);
             }
         }
-        return java.util.Arrays.copyOf(all.at, all.size);
+        return all.toArray();
     }
 }

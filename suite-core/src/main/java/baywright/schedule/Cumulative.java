@@ -65,9 +65,7 @@ final class Cumulative implements Propagator {
                 keys.add(2 * task.present);
             }
         }
-        bounds.add(
-                this,
-                Arrays.stream(Arrays.copyOf(keys.at, keys.size)).distinct().toArray());
+        bounds.add(this, keys);
     }
 
     @Override
@@ -87,7 +85,7 @@ final class Cumulative implements Propagator {
     }
 
     private boolean isPresent(Task task) {
-        return task.present < 0 || bounds.least(task.present) == 1;
+        return bounds.isPresent(task.present);
     }
 
     private int latestStart(Task task) {
@@ -282,7 +280,7 @@ final class Cumulative implements Propagator {
                 reason.add(1);
             }
         }
-        return Arrays.copyOf(reason.at, reason.size);
+        return reason.toArray();
     }
 
     private boolean runs(Task task, int minute) {

@@ -37,9 +37,7 @@ final class RestKept implements Propagator {
                 keys.add(2 * task.present);
             }
         }
-        bounds.add(
-                this,
-                Arrays.stream(Arrays.copyOf(keys.at, keys.size)).distinct().toArray());
+        bounds.add(this, keys);
     }
 
     @Override
@@ -55,7 +53,7 @@ final class RestKept implements Propagator {
     }
 
     private boolean isPresent(Task task) {
-        return task.present < 0 || bounds.least(task.present) == 1;
+        return bounds.isPresent(task.present);
     }
 
     /** Whether at least one is done by the person, and the other may be. */
@@ -197,7 +195,7 @@ final class RestKept implements Propagator {
                 all.add(1);
             }
         }
-        return Arrays.copyOf(all.at, all.size);
+        return all.toArray();
     }
 
     private static int[] with(int[] because, int... more) {

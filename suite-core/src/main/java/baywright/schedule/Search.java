@@ -47,7 +47,7 @@ final class Search {
                 most = Math.max(most, variable);
             }
         }
-        decided = java.util.Arrays.copyOf(all.at, all.size);
+        decided = all.toArray();
         phase = new int[most + 1];
         java.util.Arrays.fill(phase, Integer.MIN_VALUE);
         choice = new boolean[most + 1];

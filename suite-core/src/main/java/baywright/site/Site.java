@@ -62,6 +62,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** A workspace with its library, ready to prove and price jobs. */
 public final class Site {
@@ -206,26 +207,35 @@ public final class Site {
     /** Proves a job's plan and checks its safety. */
     public JudgedJob judge(Job job) {
         Setting setting = setting(job);
-        return judge(job, setting, Prover.forSetting(setting), SafetyCheck::of);
+        return judge(job, setting, Prover.forSetting(setting), UnaryOperator.identity(), SafetyCheck::of);
     }
 
     /** The same without ways out of what hurts people, for those who judge many plans in one setting, with a prover of it. */
     JudgedJob judgeOneOfMany(Job job, Setting setting, Prover prover) {
-        return judge(job, setting, prover, SafetyCheck::withoutRemedies);
+        return judge(job, setting, prover, UnaryOperator.identity(), SafetyCheck::withoutRemedies);
     }
 
-    private JudgedJob judge(Job job, Setting setting, Prover prover, Function<SafetyCase, SafetyReport> check) {
+    private JudgedJob judge(
+            Job job,
+            Setting setting,
+            Prover prover,
+            UnaryOperator<SafetyCase> timed,
+            Function<SafetyCase, SafetyReport> check) {
         Proof proof = prover.prove(job.plan());
         PlanWork work = prover.work(job.plan());
-        SafetyCase safe = safetyCase(job, setting, proof, work);
+        SafetyCase safe = timed.apply(safetyCase(job, setting, proof, work));
         return new JudgedJob(job, setting, proof, work, safe, check.apply(safe));
     }
 
     /** The same by a timetable: its days, people and bays count, not the order of the steps. */
     public JudgedJob judge(Job job, ShopTimetable timetable) {
-        JudgedJob judged = judge(job);
-        SafetyCase safe = judged.safe().timed(Exposed.spells(job, timetable));
-        return new JudgedJob(job, judged.setting(), judged.proof(), judged.work(), safe, SafetyCheck.of(safe));
+        Setting setting = setting(job);
+        return judge(
+                job,
+                setting,
+                Prover.forSetting(setting),
+                safe -> safe.timed(Exposed.spells(job, timetable)),
+                SafetyCheck::of);
     }
 
     /** A job as it is timed. */

@@ -1,6 +1,7 @@
 package baywright.workspace;
 
 import baywright.safety.ApartPair;
+import baywright.safety.Comparison;
 import baywright.safety.SafetySettings;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -47,12 +48,12 @@ final class SafetyDraft {
         return Draft.object()
                 .usually("action", now.action(), usual.action())
                 .usually("limit", now.limit(), usual.limit())
-                .with(
-                        "comparison",
-                        Draft.unless(
-                                now.comparison() == usual.comparison(),
-                                Draft.choice(SafetyJson.COMPARISONS, now.comparison())))
+                .with("comparison", comparison(now.comparison(), usual.comparison()))
                 .usually("triggerShare", now.triggerShare(), usual.triggerShare());
+    }
+
+    private static Draft comparison(Comparison now, Comparison usual) {
+        return Draft.unless(now == usual, Draft.choice(SafetyJson.COMPARISONS, now));
     }
 
     private static Draft noise(SafetySettings.NoiseRule now, SafetySettings.NoiseRule usual) {
@@ -60,11 +61,7 @@ final class SafetyDraft {
                 .usually("lower", now.lower(), usual.lower())
                 .usually("upper", now.upper(), usual.upper())
                 .usually("limit", now.limit(), usual.limit())
-                .with(
-                        "comparison",
-                        Draft.unless(
-                                now.comparison() == usual.comparison(),
-                                Draft.choice(SafetyJson.COMPARISONS, now.comparison())))
+                .with("comparison", comparison(now.comparison(), usual.comparison()))
                 .usually("protector", now.protector(), usual.protector());
     }
 
