@@ -21,8 +21,6 @@ import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** A control for each input of a stage, each fact that it asks for and each thing that it counts. */
@@ -247,23 +245,6 @@ final class InputControls extends JPanel {
     private void tell() {
         if (!filling) {
             changed.run();
-        }
-    }
-
-    private record Typed(Runnable does) implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            does.run();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            does.run();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            // styles are no text
         }
     }
 }

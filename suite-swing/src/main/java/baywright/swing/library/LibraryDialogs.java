@@ -25,8 +25,6 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** Asks for what a new stage, a copy or a new name needs. */
@@ -210,22 +208,5 @@ final class LibraryDialogs {
         dialog.pack();
         dialog.setLocationRelativeTo(over);
         return dialog;
-    }
-
-    private record Typed(Runnable does) implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            does.run();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            does.run();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            // styles are no text
-        }
     }
 }

@@ -1,6 +1,7 @@
 package baywright.swing.papers;
 
 import baywright.swing.api.Colours;
+import baywright.swing.parts.WidePanel;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -9,12 +10,9 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.util.List;
-import javax.swing.JPanel;
-import javax.swing.Scrollable;
-import javax.swing.SwingConstants;
 
 /** Pages below each other, each as wide as there is room, up to their true size and half as much again. */
-final class PagesPane extends JPanel implements Scrollable {
+final class PagesPane extends WidePanel {
 
     private static final long serialVersionUID = 1L;
 
@@ -26,6 +24,7 @@ final class PagesPane extends JPanel implements Scrollable {
     private transient List<BufferedImage> pages = List.of();
 
     PagesPane() {
+        super(null);
         setFocusable(true);
         setOpaque(true);
     }
@@ -84,27 +83,7 @@ final class PagesPane extends JPanel implements Scrollable {
     }
 
     @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
     public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
         return UIScale.scale(3 * GAP);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return orientation == SwingConstants.VERTICAL ? visible.height : visible.width;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }

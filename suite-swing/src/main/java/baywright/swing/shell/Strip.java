@@ -2,25 +2,22 @@ package baywright.swing.shell;
 
 import baywright.swing.api.Colours;
 import baywright.swing.api.Workbench;
+import baywright.swing.parts.WidePanel;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
-import java.awt.Dimension;
 import java.awt.Graphics;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
 import javax.swing.ScrollPaneConstants;
-import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
 /** The workbenches one below the other. */
-final class Strip extends JPanel implements Scrollable {
+final class Strip extends WidePanel {
 
     private static final long serialVersionUID = 1L;
 
@@ -73,31 +70,6 @@ final class Strip extends JPanel implements Scrollable {
     @Override
     public Color getBackground() {
         return Colours.of("strip");
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return UIScale.scale(20);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return getParent() != null && getParent().getHeight() > getPreferredSize().height;
     }
 
     /** One workbench: picture above, word below, a bar at the side when it is the one shown. */

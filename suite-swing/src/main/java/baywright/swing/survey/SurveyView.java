@@ -10,14 +10,13 @@ import baywright.swing.drawing.FilmLegend;
 import baywright.swing.drawing.FilmPainter;
 import baywright.swing.drawing.VehicleView;
 import baywright.swing.parts.Prose;
+import baywright.swing.parts.WidePanel;
 import baywright.vehicle.FilmLimits;
 import baywright.vehicle.ZoneFilm;
 import baywright.workspace.ReadingsFile;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.io.File;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +27,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
-import javax.swing.Scrollable;
 import javax.swing.TransferHandler;
 import net.miginfocom.swing.MigLayout;
 
@@ -91,7 +89,7 @@ final class SurveyView implements WorkbenchView {
     }
 
     private static JScrollPane scrolled(JComponent inner) {
-        JPanel wide = new Wide();
+        JPanel wide = new WidePanel(new BorderLayout());
         wide.add(inner, BorderLayout.NORTH);
         JScrollPane scroll = new JScrollPane(wide);
         scroll.setBorder(null);
@@ -271,42 +269,6 @@ final class SurveyView implements WorkbenchView {
         @Override
         public void exportToClipboard(JComponent c, java.awt.datatransfer.Clipboard clip, int action) {
             usual.exportToClipboard(c, clip, action);
-        }
-    }
-
-    /** As wide as the view on it, so that only its height scrolls. */
-    private static final class Wide extends JPanel implements Scrollable {
-
-        private static final long serialVersionUID = 1L;
-
-        Wide() {
-            super(new BorderLayout());
-        }
-
-        @Override
-        public Dimension getPreferredScrollableViewportSize() {
-            return getPreferredSize();
-        }
-
-        @Override
-        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-            return UIScale.scale(16);
-        }
-
-        @Override
-        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-            return visible.height;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportHeight() {
-            Component parent = getParent();
-            return parent != null && parent.getHeight() > getPreferredSize().height;
         }
     }
 }

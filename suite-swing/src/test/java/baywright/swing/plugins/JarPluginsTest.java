@@ -2,16 +2,14 @@ package baywright.swing.plugins;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.swing.api.Settings;
 import baywright.swing.api.SuitePlugin;
 import baywright.swing.plugins.KnownPlugin.State;
+import baywright.swing.shell.UserSettings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,8 +26,7 @@ class JarPluginsTest {
     private Path user;
     private Path shop;
     private final List<String> running = new CopyOnWriteArrayList<>();
-    private final Map<String, String> kept = new HashMap<>();
-    private final PluginConsent consent = new PluginConsent(new Kept(kept));
+    private final PluginConsent consent = new PluginConsent(UserSettings.inMemory());
     private final JarPlugins plugins =
             new JarPlugins(consent, new Host(), JarPluginsTest.class.getClassLoader(), Duration.ofMillis(1500));
 
@@ -55,23 +52,6 @@ class JarPluginsTest {
         @Override
         public void drop(String id) {
             running.remove(id);
-        }
-    }
-
-    private record Kept(Map<String, String> map) implements Settings {
-        @Override
-        public Optional<String> get(String key) {
-            return Optional.ofNullable(map.get(key));
-        }
-
-        @Override
-        public void put(String key, String value) {
-            map.put(key, value);
-        }
-
-        @Override
-        public void remove(String key) {
-            map.remove(key);
         }
     }
 
