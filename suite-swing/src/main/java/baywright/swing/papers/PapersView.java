@@ -9,6 +9,7 @@ import baywright.swing.api.Desk;
 import baywright.swing.api.DeskState;
 import baywright.swing.api.Destination;
 import baywright.swing.api.Notice;
+import baywright.swing.api.Remark;
 import baywright.swing.api.SuiteAction;
 import baywright.swing.api.Task;
 import baywright.swing.api.TaskHandle;
@@ -58,6 +59,7 @@ final class PapersView implements WorkbenchView {
     private final JButton savePdf = new JButton();
     private final JButton savePage = new JButton();
     private Optional<WorkedJob> worked = Optional.empty();
+    private List<Remark> remarks = List.of();
     private Optional<TaskHandle> setting = Optional.empty();
     private String shown = "";
     private boolean choosing;
@@ -130,11 +132,12 @@ final class PapersView implements WorkbenchView {
     public void show(DeskState state) {
         boolean same = worked.isPresent() == state.worked().isPresent()
                 && (worked.isEmpty() || worked.get() == state.worked().get());
-        if (same) {
+        if (same && remarks.equals(state.remarks())) {
             return;
         }
         Optional<String> before = worked.map(w -> w.job().id());
         worked = state.worked();
+        remarks = state.remarks();
         if (!worked.map(w -> w.job().id()).equals(before)) {
             worked.ifPresent(now -> {
                 choosing = true;
@@ -169,7 +172,7 @@ final class PapersView implements WorkbenchView {
     private void set() {
         setting.ifPresent(TaskHandle::cancel);
         setting = Optional.empty();
-        boolean can = worked.filter(paper()::canBeMade).isPresent();
+        boolean can = worked.filter(job -> paper().canBeMade(job, remarks)).isPresent();
         savePdf.setEnabled(can);
         savePage.setEnabled(can);
         if (!can) {

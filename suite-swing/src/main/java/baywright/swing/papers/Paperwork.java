@@ -7,10 +7,13 @@ import baywright.document.QuoteDocument;
 import baywright.document.QuoteHtml;
 import baywright.money.Quote;
 import baywright.plan.FindingText;
+import baywright.plan.Severity;
 import baywright.safety.HazardSheet;
 import baywright.safety.SheetHtml;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
+import baywright.swing.api.Remark;
+import java.util.List;
 import java.util.Locale;
 
 /** What is handed out. */
@@ -30,9 +33,11 @@ enum Paperwork {
         return key;
     }
 
-    /** Whether there is one: a quote and a card only for a plan that nothing stops. */
-    boolean canBeMade(WorkedJob worked) {
-        return this == HAZARDS || worked.offer() instanceof Quote;
+    /** Whether there is one: a quote and a card only for a plan that nothing stops, no plug-in's remark either. */
+    boolean canBeMade(WorkedJob worked, List<Remark> remarks) {
+        boolean holds = worked.offer() instanceof Quote
+                && remarks.stream().noneMatch(remark -> remark.severity() == Severity.STOP);
+        return this == HAZARDS || holds;
     }
 
     /** Its page; not for the event thread. Only where it {@link #canBeMade}. */

@@ -35,6 +35,7 @@ final class ShellWindow extends JFrame implements Front {
     private final transient PluginHost host;
     private final transient Consumer<Throwable> faults;
     private final transient List<SuiteAction> own;
+    private final transient BroughtFiles brought;
     private final transient ShellActions actions;
     private final CardLayout cards = new CardLayout();
     private final JPanel content = new JPanel(cards);
@@ -65,6 +66,8 @@ final class ShellWindow extends JFrame implements Front {
         this.host = host;
         this.faults = faults;
         this.own = own;
+        this.brought =
+                new BroughtFiles(host, (title, endings, toSave) -> BroughtFiles.ask(this, title, endings, toSave));
         this.memory = new WindowMemory(desk.settings());
         this.notices = new NoticeLine(desk);
         this.actions = new ShellActions(getRootPane(), desk, this::allActions);
@@ -113,6 +116,7 @@ final class ShellWindow extends JFrame implements Front {
                     .when(state -> state.shop().isPresent()));
         }
         all.addAll(host.actions());
+        all.addAll(brought.actions());
         view().ifPresent(view -> all.addAll(view.actions()));
         return all;
     }

@@ -6,11 +6,14 @@ import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import baywright.library.ScriptCache;
+import baywright.plan.Severity;
 import baywright.site.OpenShop;
 import baywright.swing.DemoShops;
 import baywright.swing.Screen;
 import baywright.swing.TestDesk;
+import baywright.swing.api.DeskState;
 import baywright.swing.api.Notice;
+import baywright.swing.api.Remark;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.nio.file.Files;
@@ -18,6 +21,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -89,6 +93,24 @@ class PapersViewTest {
         run(() -> view.papers().setSelectedItem(Paperwork.HAZARDS));
         until(() -> view.shown().equals("pages"));
         assertThat(on(view::canSave)).isTrue();
+    }
+
+    @Test
+    void aRemarkThatStopsHoldsBackTheQuoteAndOneThatWarnsDoesNot() throws Exception {
+        open(Optional.of("bramblegate-vans"));
+        run(() -> view.show(remarked(Severity.STOP)));
+        assertThat(on(view::shown)).isEqualTo("stopped");
+        assertThat(on(view::canSave)).isFalse();
+        run(() -> view.show(remarked(Severity.WARN)));
+        until(() -> view.shown().equals("pages"));
+        assertThat(on(view::canSave)).isTrue();
+    }
+
+    private DeskState remarked(Severity severity) {
+        DeskState state = desk.state();
+        Remark remark = new Remark("rule", severity, Optional.empty(), Optional.empty(), "Set up a platform.");
+        return new DeskState(
+                state.shop(), state.jobId(), state.worked(), List.of(remark), state.working(), state.unsaved());
     }
 
     @Test

@@ -9,15 +9,24 @@ import baywright.library.ScriptCache;
 import baywright.site.OpenShop;
 import baywright.swing.DemoShops;
 import baywright.swing.Screen;
+import baywright.swing.api.ApiVersion;
+import baywright.swing.api.Change;
+import baywright.swing.api.DeskState;
 import baywright.swing.api.Destination;
-import baywright.swing.api.DocumentMaker;
+import baywright.swing.api.Importer;
 import baywright.swing.api.Notice;
+import baywright.swing.api.PluginContext;
+import baywright.swing.api.PluginInfo;
 import baywright.swing.api.Remark;
 import baywright.swing.api.SettingsPage;
 import baywright.swing.api.SuiteAction;
+import baywright.swing.api.SuitePlugin;
 import baywright.swing.plugins.Jars;
+import baywright.workspace.Job;
+import baywright.workspace.JobEdit;
 import java.awt.Component;
 import java.awt.Container;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -103,9 +112,12 @@ class GuestPluginsTest {
                 .orElseThrow();
         run(() -> count.does().accept(desk));
         assertThat(notices.get(notices.size() - 1).text()).endsWith("steps of this plan work on the roof.");
-        DocumentMaker zones = host.makers().get(0);
         Path table = folder.resolve("zones.csv");
-        zones.write(on(desk::state).worked().orElseThrow(), Locale.UK, table);
+        SuiteAction make = files(table).actions().get(0);
+        assertThat(make.title()).isEqualTo("Hand out: Table of zones…");
+        assertThat(make.enabled().test(on(desk::state))).isTrue();
+        run(() -> make.does().accept(desk));
+        until(() -> notices.stream().anyMatch(n -> n.text().endsWith("zones.csv is written.")));
         assertThat(table).content().startsWith("zone,title,surface\r\n").contains("roof,");
 
         JCheckBox off = boxes(page).findFirst().orElseThrow();
@@ -129,6 +141,71 @@ class GuestPluginsTest {
         run(() -> guests.look(Optional.empty()));
         until(() -> !host.actions().isEmpty() && !notices.isEmpty());
         assertThat(notices).singleElement().extracting(Notice::text).asString().contains("Ahead of time", "1.99");
+    }
+
+    private BroughtFiles files(Path chosen) {
+        return new BroughtFiles(host, (title, endings, toSave) -> Optional.of(chosen));
+    }
+
+    @Test
+    void aFileIsBroughtInAsOneEditAndABadOneIsTold() throws Exception {
+        host.start(new Bringing());
+        Path good = Files.writeString(folder.resolve("title.txt"), "Vans, spring");
+        SuiteAction action = files(good).actions().get(0);
+        assertThat(action.title()).isEqualTo("Bring in: Titles…");
+        run(() -> action.does().accept(desk));
+        until(() -> title().equals("Vans, spring"));
+        run(desk::undo);
+        assertThat(on(this::title)).isEqualTo("Six delivery vans, fortnightly visit");
+
+        Path gone = folder.resolve("gone.txt");
+        run(() -> files(gone).actions().get(0).does().accept(desk));
+        until(() -> !notices.isEmpty());
+        assertThat(notices).singleElement().extracting(Notice::weight).isEqualTo(Notice.Weight.FAILED);
+        assertThat(notices.get(0).text()).contains("gone.txt cannot be brought in");
+        assertThat(on(this::title)).isEqualTo("Six delivery vans, fortnightly visit");
+    }
+
+    private String title() {
+        return desk.state().job().orElseThrow().title();
+    }
+
+    /** Brings in a title for the chosen job. */
+    private static final class Bringing implements SuitePlugin {
+        @Override
+        public PluginInfo info() {
+            return new PluginInfo("bringing", "Bringing", "1", ApiVersion.CURRENT);
+        }
+
+        @Override
+        public void start(PluginContext suite) {
+            suite.add(new Importer() {
+                @Override
+                public String id() {
+                    return "titles";
+                }
+
+                @Override
+                public String title() {
+                    return "Titles";
+                }
+
+                @Override
+                public List<String> extensions() {
+                    return List.of("txt");
+                }
+
+                @Override
+                public Change read(Path file, DeskState state) throws IOException {
+                    String title = Files.readString(file);
+                    Job job = state.job().orElseThrow();
+                    return new Change(
+                            "Name the job",
+                            "",
+                            shop -> shop.withJob(JobEdit.of(job).title(title).job()));
+                }
+            });
+        }
     }
 
     private SettingsPage settingsPage() {
