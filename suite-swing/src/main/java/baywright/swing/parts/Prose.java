@@ -3,9 +3,9 @@ package baywright.swing.parts;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
-import javax.swing.text.DefaultCaret;
 
 /** Text that wraps, looks like a label and is read out like one. */
 public final class Prose extends JTextArea {
@@ -20,8 +20,6 @@ public final class Prose extends JTextArea {
         setLineWrap(true);
         setWrapStyleWord(true);
         setBorder(null);
-        // A new text must not make the place scroll to it.
-        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         setAlignmentX(Component.LEFT_ALIGNMENT);
     }
 
@@ -31,6 +29,10 @@ public final class Prose extends JTextArea {
         setFont(new JLabel().getFont());
         setOpaque(false);
     }
+
+    /** Its caret, which nobody sees, must not make the place scroll to it. */
+    @Override
+    public void scrollRectToVisible(Rectangle part) {}
 
     /** The height is that of the text wrapped at its width, at first the reading width. */
     @Override

@@ -47,8 +47,8 @@ final class StepTable extends JTable {
             Column.NUMBER, 42,
             Column.STEP, 250,
             Column.START, 118,
-            Column.HANDS_ON, 88,
-            Column.PRICE, 92,
+            Column.HANDS_ON, 98,
+            Column.PRICE, 104,
             Column.FOUND, 60);
     private static final int NAMED_ZONES = 2;
     private static final int ROW = 42;
