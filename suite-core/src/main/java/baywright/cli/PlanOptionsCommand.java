@@ -6,8 +6,8 @@ import baywright.money.Quote;
 import baywright.money.Refusal;
 import baywright.plan.Plan;
 import baywright.plan.Step;
-import baywright.plan.Step.Priority;
 import baywright.site.Numbers;
+import baywright.site.PlanOption;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
 import baywright.workspace.Job;
@@ -76,15 +76,8 @@ final class PlanOptionsCommand implements Callable<Integer> {
     private List<Choice> choices(Job job) {
         List<Choice> choices = new ArrayList<>();
         List<Step> all = job.plan().steps();
-        int before = 0;
-        for (Priority last : Priority.values()) {
-            List<Step> steps = all.stream()
-                    .filter(step -> step.priority().compareTo(last) <= 0)
-                    .toList();
-            if (steps.size() > before) {
-                choices.add(new Choice(session.text("options.up-to-" + Answers.word(last)), new Plan(steps)));
-            }
-            before = steps.size();
+        for (PlanOption option : PlanOption.of(job.plan())) {
+            choices.add(new Choice(session.text("options.up-to-" + Answers.word(option.upTo())), option.plan()));
         }
         for (String given : without) {
             Set<String> left = new TreeSet<>(List.of(given.split(",", -1)));

@@ -34,6 +34,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -51,6 +53,7 @@ final class Fitting implements baywright.fit.Terms {
     private final Job job;
     private final Money cap;
     private final boolean firmOnly;
+    private final BooleanSupplier cancelled;
     private final SiteTerms terms;
     private final Setting setting;
     private final Prover prover;
@@ -61,12 +64,18 @@ final class Fitting implements baywright.fit.Terms {
     private final Map<BitSet, WorkedJob> worked = new HashMap<>();
 
     Fitting(Site site, Job job, BigDecimal cap, boolean firmOnly) {
+        this(site, job, cap, firmOnly, () -> false);
+    }
+
+    /** @param cancelled asked before each price and proof; once it is true they throw a {@link CancellationException} */
+    Fitting(Site site, Job job, BigDecimal cap, boolean firmOnly, BooleanSupplier cancelled) {
         if (cap.signum() < 0) {
             throw new IllegalArgumentException("cap must not be negative, got " + cap.toPlainString());
         }
         this.site = site;
         this.job = job;
         this.firmOnly = firmOnly;
+        this.cancelled = cancelled;
         terms = Terms.of(site.shop());
         this.cap = Rounding.toCoins(currency(), cap, TaxRule.PRICES);
         setting = site.setting(job);
@@ -162,8 +171,15 @@ final class Fitting implements baywright.fit.Terms {
         return worked.computeIfAbsent((BitSet) kept.clone(), set -> site.work(with(set)));
     }
 
+    private void goOn() {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException("the search for what fits was cancelled");
+        }
+    }
+
     @Override
     public boolean stands(BitSet kept) {
+        goOn();
         return prover.stops(with(kept).plan()).isEmpty() && judged(kept).holds();
     }
 
@@ -184,6 +200,7 @@ final class Fitting implements baywright.fit.Terms {
 
     @Override
     public BigDecimal price(BitSet kept) {
+        goOn();
         Job part = with(kept);
         PlanWork work = prover.work(part.plan());
         Ledger ledger = site.ledger(part, setting, work);
@@ -197,6 +214,7 @@ final class Fitting implements baywright.fit.Terms {
 
     @Override
     public BigDecimal floor(BitSet kept) {
+        goOn();
         Job part = with(kept);
         Ledger ledger = site.ledger(part, setting, prover.work(part.plan()));
         return gross(part, ledger, surePercent).subtract(slack);

@@ -61,6 +61,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
@@ -419,7 +420,17 @@ public final class Site {
      * @param firmOnly whether the price alone must stay under the cap, without contingency
      */
     public FittedJob fit(Job job, BigDecimal cap, boolean firmOnly) {
-        return new Fitting(this, job, cap, firmOnly).fitted();
+        return fit(job, cap, firmOnly, () -> false);
+    }
+
+    /**
+     * The same, for somebody who may not wait for the end.
+     *
+     * @param cancelled asked again and again
+     * @throws java.util.concurrent.CancellationException soon after {@code cancelled} turns true
+     */
+    public FittedJob fit(Job job, BigDecimal cap, boolean firmOnly, BooleanSupplier cancelled) {
+        return new Fitting(this, job, cap, firmOnly, cancelled).fitted();
     }
 
     Ledger ledger(Job job, Setting setting, PlanWork work) {

@@ -1,6 +1,7 @@
 package baywright.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import baywright.DemoSite;
 import baywright.plan.Plan;
@@ -20,6 +21,8 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +66,18 @@ class FittingTest {
             }
             assertThat(fitting.floor(few).add(added)).isLessThanOrEqualTo(fitting.price(many));
         }
+    }
+
+    /** Whoever cancels after some questions gets no answer, and none is asked for long. */
+    @Test
+    void aCancelledSearchEnds() throws IOException {
+        DemoSite.copy("millrace-works", folder);
+        Site site = Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC));
+        Job job = site.job(site.workspace().job("green-estate").orElseThrow());
+        AtomicInteger asked = new AtomicInteger();
+        assertThatThrownBy(() -> site.fit(job, new BigDecimal(850), false, () -> asked.incrementAndGet() > 3))
+                .isInstanceOf(CancellationException.class);
+        assertThat(asked).hasValue(4);
     }
 
     /** What is told of steps that need each other is true: against it the prover always stops the plan. */
