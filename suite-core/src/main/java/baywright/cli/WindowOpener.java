@@ -10,10 +10,11 @@ public interface WindowOpener {
     boolean hasDisplay();
 
     /**
-     * Opens the window and returns at once.
+     * Opens the window and returns at once; where a window of this user is there already, that one comes to the front instead.
      *
-     * @param workspace the workspace to show; empty: the start page
+     * @param workspace the workspace to show; empty: the start page, or what the window that is there shows
      * @param home      the program's folder, with the demo and the standard stage scripts
+     * @return whether this program has a window now and must go on until it is closed
      */
-    void open(Optional<Path> workspace, Path home);
+    boolean open(Optional<Path> workspace, Path home);
 }

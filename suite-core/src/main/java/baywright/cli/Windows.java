@@ -18,7 +18,7 @@ final class Windows {
     }
 
     /**
-     * Opens the window.
+     * Opens the window, or says that one which was there has taken this over.
      *
      * @throws BadInput when there is no display
      */
@@ -26,7 +26,10 @@ final class Windows {
         WindowOpener opener =
                 opener().filter(WindowOpener::hasDisplay).orElseThrow(() -> session.badInput("open.no-display"));
         workspace.ifPresent(session.settings()::rememberWorkspace);
-        session.noteWindowOpened();
-        opener.open(workspace, session.home().folder());
+        if (opener.open(workspace, session.home().folder())) {
+            session.noteWindowOpened();
+        } else if (!session.json()) {
+            session.say("open.handed-over");
+        }
     }
 }

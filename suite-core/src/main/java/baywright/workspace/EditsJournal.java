@@ -22,13 +22,13 @@ import java.util.UUID;
 
 /**
  * Edits of a workspace that are not yet saved, in one file of its folder {@code .baywright}. The file is replaced as a whole: after a crash
- * it holds what was noted last or what was noted before that, never a part. No lock is needed: each program that edits keeps its own note
- * of the newest state, and the last one to write is the one that is read.
+ * it holds what was noted last or what was noted before that, never a part. Each window that edits keeps a note of its own, which an
+ * {@link EditsClaim} holds for it.
  */
 public final class EditsJournal {
 
     static final String FOLDER = ".baywright";
-    private static final String FILE = "unsaved.json";
+    private static final String FIRST = "unsaved";
     private static final String KEPT = "kept";
     private static final int VERSION = 1;
     private static final long LARGEST = 64L << 20;
@@ -52,14 +52,39 @@ public final class EditsJournal {
     }
 
     private final Path root;
+    private final String stem;
 
     /** @param root folder of the workspace */
     public EditsJournal(Path root) {
+        this(root, 1);
+    }
+
+    /** @param number of the note, from 1, where several windows have one */
+    EditsJournal(Path root, int number) {
         this.root = root;
+        this.stem = number == 1 ? FIRST : FIRST + "-" + number;
+    }
+
+    private String fileName() {
+        return stem + ".json";
+    }
+
+    private String name() {
+        return FOLDER + "/" + fileName();
     }
 
     private Path file() {
-        return root.resolve(FOLDER).resolve(FILE);
+        return root.resolve(FOLDER).resolve(fileName());
+    }
+
+    /** Whoever holds this file's lock writes the note. */
+    Path lockFile() {
+        return root.resolve(FOLDER).resolve(stem + ".lock");
+    }
+
+    /** Whether something is noted. */
+    boolean isThere() {
+        return Files.exists(file(), LinkOption.NOFOLLOW_LINKS);
     }
 
     /**
@@ -77,7 +102,7 @@ public final class EditsJournal {
             refuseLinksOut();
             new AtomicFile(Disk.REAL).write(file(), text(edits).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw DiskFault.notWritten(FOLDER + "/" + FILE, e);
+            throw DiskFault.notWritten(name(), e);
         }
     }
 
@@ -116,10 +141,10 @@ public final class EditsJournal {
      * @throws WorkspaceException when the note cannot be read or is none; it is left as it is
      */
     public Optional<Edits> read() {
-        if (Files.notExists(file(), LinkOption.NOFOLLOW_LINKS)) {
+        if (!isThere()) {
             return Optional.empty();
         }
-        String name = FOLDER + "/" + FILE;
+        String name = name();
         try {
             if (!file().toRealPath().startsWith(root.toRealPath()) || Files.size(file()) > LARGEST) {
                 throw unreadable(name, "it is no note of this program");
@@ -178,15 +203,15 @@ public final class EditsJournal {
      * @return where it is now; empty when there is none
      */
     public Optional<Path> putAside() {
-        if (Files.notExists(file(), LinkOption.NOFOLLOW_LINKS)) {
+        if (!isThere()) {
             return Optional.empty();
         }
         try {
-            Path aside = fresh(FILE);
+            Path aside = fresh(fileName());
             Files.move(file(), aside, StandardCopyOption.ATOMIC_MOVE);
             return Optional.of(aside);
         } catch (IOException e) {
-            throw DiskFault.notWritten(FOLDER + "/" + FILE, e);
+            throw DiskFault.notWritten(name(), e);
         }
     }
 

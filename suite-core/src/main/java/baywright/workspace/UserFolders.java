@@ -30,6 +30,19 @@ public final class UserFolders {
         return (usable ? Path.of(config) : user.resolve(".config")).resolve("baywright");
     }
 
+    /**
+     * The folder for what lives only while the program runs, such as a socket; it need not be there: below {@code XDG_RUNTIME_DIR}, where the
+     * system has one (XDG Base Directory Specification 0.8), otherwise beside the settings. Where the system property
+     * {@code baywright.settings} is given, it is there.
+     */
+    public static Path running() {
+        String runtime = System.getenv("XDG_RUNTIME_DIR");
+        boolean usable = System.getProperty("baywright.settings") == null
+                && runtime != null
+                && Path.of(runtime).isAbsolute();
+        return usable ? Path.of(runtime, "baywright") : settings().resolve("running");
+    }
+
     /** The user's own folder, as the shell knows it. */
     public static Path home() {
         String shell = System.getenv("HOME");

@@ -3,6 +3,7 @@ package baywright.swing;
 import baywright.cli.WindowOpener;
 import baywright.library.ScriptCache;
 import baywright.swing.api.SuitePlugin;
+import baywright.swing.shell.Handover;
 import baywright.swing.shell.Suite;
 import baywright.swing.shell.UserSettings;
 import baywright.workspace.UserFolders;
@@ -26,7 +27,11 @@ public final class SuiteOpener implements WindowOpener {
     }
 
     @Override
-    public void open(Optional<Path> workspace, Path home) {
+    public boolean open(Optional<Path> workspace, Path home) {
+        Handover handover = Handover.in(UserFolders.running());
+        if (handover.passOn(workspace)) {
+            return false;
+        }
         Path folder = UserFolders.settings();
         Suite suite = new Suite(new Suite.Surroundings(
                 Clock.systemUTC(),
@@ -42,7 +47,9 @@ public final class SuiteOpener implements WindowOpener {
             JFrame window = suite.makeWindow();
             window.setVisible(true);
             workspace.ifPresent(suite::open);
+            suite.serve(handover);
         });
+        return true;
     }
 
     /** The suite's own workbenches, in the order in which the services are listed. */

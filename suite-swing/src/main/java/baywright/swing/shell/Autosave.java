@@ -3,7 +3,6 @@ package baywright.swing.shell;
 import baywright.site.OpenShop;
 import baywright.site.UnsavedEdits;
 import baywright.swing.api.DeskState;
-import baywright.workspace.EditsJournal;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -27,11 +26,17 @@ final class Autosave {
         return made;
     });
     private final AtomicReference<OpenShop> next = new AtomicReference<>();
+    private final HeldNotes notes;
     private final Consumer<Exception> failed;
     private boolean failing;
 
-    /** @param failed told on the event thread when noting stops working, once until it works again */
-    Autosave(Consumer<Exception> failed) {
+    /**
+     * Notes nothing yet.
+     *
+     * @param failed told on the event thread when noting stops working, once until it works again
+     */
+    Autosave(HeldNotes notes, Consumer<Exception> failed) {
+        this.notes = notes;
         this.failed = failed;
     }
 
@@ -52,7 +57,7 @@ final class Autosave {
             return;
         }
         try {
-            new EditsJournal(shop.folder()).write(UnsavedEdits.of(shop));
+            notes.of(shop.folder()).write(UnsavedEdits.of(shop));
             failing = false;
         } catch (RuntimeException e) {
             if (!failing) {

@@ -14,10 +14,12 @@ import baywright.swing.api.Texts;
 import baywright.swing.api.Workbench;
 import baywright.swing.plugins.JarPlugins;
 import baywright.swing.plugins.PluginFolders;
-import baywright.workspace.EditsJournal;
 import baywright.workspace.UserFolders;
 import baywright.workspace.Workspace;
 import baywright.workspace.WorkspaceException;
+import java.awt.Dialog;
+import java.awt.Frame;
+import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
@@ -33,6 +35,7 @@ import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 
 /** Puts desk, plug-ins and window together: opens, saves, keeps unsaved edits, and ends. */
 public final class Suite {
@@ -55,6 +58,8 @@ public final class Suite {
             Optional<Path> home,
             Locale locale) {}
 
+    private static final int QUESTION_MILLIS = 250;
+
     private final Texts texts = Texts.beside(Suite.class, "texts");
     private final Surroundings around;
     private final PluginHost host = new PluginHost();
@@ -62,12 +67,14 @@ public final class Suite {
     private final Appearance appearance;
     private final Recent recent;
     private final FaultReports reports;
+    private final HeldNotes notes = new HeldNotes();
     private final Autosave autosave;
     private final GuestPlugins guests;
     private Questions questions = this::ask;
     private Runnable exit = () -> System.exit(0);
     private StartPage start;
     private ShellWindow window;
+    private Optional<Handover> handover = Optional.empty();
     private boolean saving;
 
     /** Without a window yet. */
@@ -82,10 +89,12 @@ public final class Suite {
         this.appearance = new Appearance(around.settings());
         this.recent = new Recent(around.settings());
         this.reports = new FaultReports(around.folder());
-        this.autosave = new Autosave(fault -> desk.say(new Notice(
-                Notice.Weight.WARN,
-                texts.of("autosave.failed", String.valueOf(fault.getMessage())),
-                Optional.empty())));
+        this.autosave = new Autosave(
+                notes,
+                fault -> desk.say(new Notice(
+                        Notice.Weight.WARN,
+                        texts.of("autosave.failed", String.valueOf(fault.getMessage())),
+                        Optional.empty())));
         host.give(desk);
         this.guests = new GuestPlugins(
                 desk, host, around.folder().map(own -> own.resolve(PluginFolders.NAME)), JarPlugins.USUAL_PATIENCE);
@@ -213,7 +222,7 @@ public final class Suite {
     private Read read(Path workspace) {
         OpenShop shop = OpenShop.open(workspace, around.clock(), around.cache());
         try {
-            Optional<OpenShop> unsaved = new EditsJournal(shop.folder())
+            Optional<OpenShop> unsaved = notes.of(shop.folder())
                     .read()
                     .map(edits -> UnsavedEdits.restore(shop, edits))
                     .filter(restored -> !restored.unsaved().isEmpty());
@@ -225,6 +234,7 @@ public final class Suite {
 
     private void opened(Path workspace, Read read, Optional<String> job) {
         leave();
+        notes.keepOnly(read.shop().folder());
         recent.opened(workspace);
         start.welcome(recent.workspaces());
         read.trouble().ifPresent(why -> {
@@ -254,7 +264,7 @@ public final class Suite {
 
     private void putAside(OpenShop shop) {
         try {
-            new EditsJournal(shop.folder())
+            notes.of(shop.folder())
                     .putAside()
                     .ifPresent(file -> desk.say(new Notice(
                             Notice.Weight.NOTE,
@@ -275,6 +285,43 @@ public final class Suite {
         } else {
             start.trouble(workspace.toString(), String.valueOf(fault.getMessage()));
         }
+    }
+
+    /** Takes from now on what other starts of the program hand over, until it ends. On the event thread. */
+    public void serve(Handover door) {
+        handover = Optional.of(door);
+        door.serve(this::comeForward);
+    }
+
+    /**
+     * Comes to the front, as another start of the program has asked, and opens a workspace unless it lies on the desk already. While a
+     * question is open, opening waits until it is answered. Safe to call from any thread.
+     */
+    public void comeForward(Optional<Path> workspace) {
+        SwingUtilities.invokeLater(() -> {
+            window.setExtendedState(window.getExtendedState() & ~Frame.ICONIFIED);
+            window.toFront();
+            window.requestFocus();
+            workspace.ifPresent(this::openWhenNothingIsAsked);
+        });
+    }
+
+    private void openWhenNothingIsAsked(Path workspace) {
+        if (isQuestionOpen()) {
+            Timer later = new Timer(QUESTION_MILLIS, e -> openWhenNothingIsAsked(workspace));
+            later.setRepeats(false);
+            later.start();
+        } else if (desk.state()
+                .shop()
+                .filter(shop -> shop.folder().equals(workspace))
+                .isEmpty()) {
+            open(workspace);
+        }
+    }
+
+    private static boolean isQuestionOpen() {
+        return Stream.of(Window.getWindows())
+                .anyMatch(one -> one instanceof Dialog dialog && dialog.isModal() && dialog.isShowing());
     }
 
     private void chooseWorkspace() {
@@ -401,8 +448,10 @@ public final class Suite {
     /** Lets go of window, threads and files; what is to be noted is noted first. */
     void release() {
         leave();
+        handover.ifPresent(Handover::close);
         around.settings().flush();
         desk.stop();
+        notes.release();
         window.dispose();
     }
 

@@ -134,6 +134,33 @@ class SuiteTest {
     }
 
     @Test
+    void twoWindowsNoteTheirEditsApart() throws Exception {
+        open();
+        edit();
+        until(() -> Files.exists(shop.resolve(".baywright/unsaved.json")));
+        Suite first = suite;
+        begin();
+        open();
+        assertThat(asked).isEmpty();
+        edit();
+        until(() -> Files.exists(shop.resolve(".baywright/unsaved-2.json")));
+        run(first::release);
+    }
+
+    @Test
+    void anotherStartBringsItsShopToTheFrontAndLeavesTheOneThatIsThereAlone() throws Exception {
+        open();
+        edit();
+        run(() -> suite.comeForward(Optional.of(shop)));
+        run(() -> {});
+        until(() -> !suite.isBusy());
+        assertThat(unsaved()).isTrue();
+        Path other = DemoShops.copyWithFewScripts("saltmarsh-quay", folder.resolve("other"));
+        suite.comeForward(Optional.of(other));
+        until(() -> suite.desk().state().shop().orElseThrow().folder().equals(other) && !suite.isBusy());
+    }
+
+    @Test
     void aClashIsAskedAboutOnce() throws Exception {
         open();
         edit();
