@@ -8,6 +8,7 @@ import baywright.plan.Severity;
 import baywright.plan.StepWork;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -137,20 +138,64 @@ final class ApartRule {
 
     // in a bay
 
-    private void inBays(List<Presence> own) {
+    /** Which pairs a presence brings the first and which the second of, by their places in the site's list. */
+    private record Brought(Presence presence, BitSet first, BitSet second) {
+        static Brought of(Presence presence, List<ApartPair> pairs) {
+            BitSet first = new BitSet(pairs.size());
+            BitSet second = new BitSet(pairs.size());
+            for (int i = 0; i < pairs.size(); i++) {
+                ApartPair pair = pairs.get(i);
+                first.set(i, presence.things().stream().anyMatch(t -> t.fits(pair.first())));
+                second.set(i, presence.things().stream().anyMatch(t -> t.fits(pair.second())));
+            }
+            return new Brought(presence, first, second);
+        }
+
+        boolean canMeet(Brought other, int pair) {
+            return (first.get(pair) && other.second.get(pair)) || (second.get(pair) && other.first.get(pair));
+        }
+
+        boolean hasPart(int pair) {
+            return first.get(pair) || second.get(pair);
+        }
+    }
+
+    private List<Brought> brought(List<Presence> presences) {
+        return presences.stream()
+                .map(p -> Brought.of(p, all.settings().apart()))
+                .toList();
+    }
+
+    /** Most steps bring neither part of most pairs, so that all steps need not be held against each other. */
+    private void inBays(List<Presence> presences) {
+        List<ApartPair> pairs = all.settings().apart();
+        List<Brought> own = brought(presences);
         for (int i = 0; i < own.size(); i++) {
-            Presence now = own.get(i);
-            for (ApartPair pair : all.settings().apart()) {
-                if (pair.within() == ApartPair.Within.DAY) {
-                    within(pair, now, now, Optional.empty());
+            Brought now = own.get(i);
+            for (int p = 0; p < pairs.size(); p++) {
+                ApartPair pair = pairs.get(p);
+                if (!now.hasPart(p)) {
+                    continue;
                 }
-                own.subList(0, i).forEach(before -> within(pair, before, now, Optional.empty()));
+                if (pair.within() == ApartPair.Within.DAY) {
+                    within(pair, now.presence(), now.presence(), Optional.empty());
+                }
+                for (Brought before : own.subList(0, i)) {
+                    if (before.canMeet(now, p)) {
+                        within(pair, before.presence(), now.presence(), Optional.empty());
+                    }
+                }
             }
         }
         for (Booked other : all.others()) {
-            for (Presence there : other.presences()) {
-                own.forEach(
-                        now -> all.settings().apart().forEach(pair -> within(pair, there, now, Optional.of(other))));
+            for (Brought there : brought(other.presences())) {
+                for (Brought now : own) {
+                    for (int p = 0; p < pairs.size(); p++) {
+                        if (there.canMeet(now, p)) {
+                            within(pairs.get(p), there.presence(), now.presence(), Optional.of(other));
+                        }
+                    }
+                }
             }
         }
     }
