@@ -2,7 +2,6 @@ package baywright.cli;
 
 import baywright.chance.Watch;
 import baywright.money.Outlook;
-import baywright.plan.Prover;
 import baywright.schedule.BookedJob;
 import baywright.schedule.Help;
 import baywright.schedule.ShopCalendar;
@@ -16,7 +15,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Times jobs and says what came out. */
 final class TimetableAnswer {
@@ -54,18 +52,7 @@ final class TimetableAnswer {
         Optional<TimedShop> found = ShopScheduler.timed(booked, calendar, effort());
         TimetablePrinter printer = new TimetablePrinter(session, site, jobs, seconds > 0);
         if (found.isEmpty()) {
-            List<Integer> over = overLimits(booked, calendar);
-            if (!over.isEmpty()) {
-                over.forEach(j ->
-                        printer.overLimits(jobs.get(j), site.judge(jobs.get(j)).safety()));
-                return ExitStatus.STOPPED;
-            }
-            for (int j = 0; j < jobs.size(); j++) {
-                boolean holds = Prover.prove(
-                                booked.get(j).setting(), booked.get(j).plan())
-                        .holds();
-                printer.none(jobs.get(j), holds, ShopScheduler.contradiction(booked.get(j), calendar));
-            }
+            site.whyNotTimed(jobs, this::effort).forEach(printer::none);
             return ExitStatus.STOPPED;
         }
         ShopTimetable timetable = found.get().timetable();
@@ -97,19 +84,6 @@ final class TimetableAnswer {
         return seconds == 0
                 ? ShopScheduler.Effort.AT_ONCE
                 : new ShopScheduler.Effort(1, CONFLICTS_OF_A_TRY, () -> System.nanoTime() - end > 0);
-    }
-
-    /** Jobs that have a timetable only when people and bays may be given more in a day than is allowed, by place. */
-    private List<Integer> overLimits(List<BookedJob> booked, ShopCalendar calendar) {
-        return IntStream.range(0, booked.size())
-                .filter(j -> !booked.get(j).loads().isEmpty())
-                .filter(j -> isTimed(booked.get(j).withoutLoads(), calendar) && !isTimed(booked.get(j), calendar))
-                .boxed()
-                .toList();
-    }
-
-    private boolean isTimed(BookedJob job, ShopCalendar calendar) {
-        return ShopScheduler.timetable(List.of(job), calendar, effort()).isPresent();
     }
 
     private ShopScheduler.Effort effort() {

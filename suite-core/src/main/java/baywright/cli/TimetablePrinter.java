@@ -1,25 +1,20 @@
 package baywright.cli;
 
-import baywright.library.Stage;
-import baywright.plan.Step;
 import baywright.safety.SafetyReport;
 import baywright.schedule.Help;
 import baywright.schedule.ShopChance;
 import baywright.schedule.ShopTimetable;
 import baywright.schedule.ShopTimetable.Doing;
 import baywright.schedule.ShopTimetable.Entry;
-import baywright.schedule.ShopTimetable.JobEnd;
+import baywright.site.NoTimetable;
 import baywright.site.Numbers;
 import baywright.site.Site;
+import baywright.site.TimetableText;
 import baywright.workspace.Job;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.format.TextStyle;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,13 +26,12 @@ import java.util.stream.Collectors;
 final class TimetablePrinter {
 
     private static final String INDENT = "  ";
-    private static final int MINUTES_OF_DAY = 24 * 60;
 
     private final Session session;
     private final Site site;
     private final Map<String, Job> jobs = new HashMap<>();
-    private final Map<String, String> names = new HashMap<>();
     private final Numbers numbers;
+    private final TimetableText texts;
     private final boolean improved;
 
     TimetablePrinter(Session session, Site site, List<Job> jobs, boolean improved) {
@@ -45,47 +39,48 @@ final class TimetablePrinter {
         this.site = site;
         this.improved = improved;
         numbers = new Numbers(site.shop().locale());
+        texts = new TimetableText(site, jobs, numbers, session.console().locale());
         jobs.forEach(j -> this.jobs.put(j.id(), j));
-        site.shop().people().forEach(p -> names.put("person " + p.id(), p.name()));
-        site.shop().bays().forEach(b -> names.put("bay " + b.id(), b.title()));
     }
 
-    void none(Job job, boolean holds, List<String> circle) {
-        if (session.json()) {
+    /** A job without a timetable, and why. */
+    void none(NoTimetable none) {
+        if (none.overLimits()) {
+            overLimits(none);
+        } else if (session.json()) {
             ObjectNode answer = Answers.object();
             answer.put("timed", false);
-            answer.put("job", job.id());
-            answer.put("planHolds", holds);
+            answer.put("job", none.job().id());
+            answer.put("planHolds", none.planHolds());
             ArrayNode steps = answer.putArray("circle");
-            circle.forEach(steps::add);
+            none.circle().forEach(steps::add);
             Answers.print(session, answer);
-            return;
-        }
-        session.say("timetable.none", job.title());
-        if (!holds) {
-            session.say("timetable.none.plan", session.command());
-        } else if (circle.isEmpty()) {
-            session.say("timetable.none.help");
         } else {
-            session.say("timetable.circle", String.join(", ", circle));
+            texts.none(none).forEach(session.console().out()::println);
+            if (!none.planHolds()) {
+                session.say("timetable.none.plan", session.command());
+            }
         }
     }
 
     /** A job whose steps bring more in a day than people or a bay may be given, with the ways out that were tried. */
-    void overLimits(Job job, SafetyReport safety) {
+    private void overLimits(NoTimetable none) {
+        SafetyReport safety = site.judge(none.job()).safety();
         RemedyPrinter ways = new RemedyPrinter(session, safety);
         if (session.json()) {
             ObjectNode answer = Answers.object();
             answer.put("timed", false);
-            answer.put("job", job.id());
+            answer.put("job", none.job().id());
             answer.put("overLimits", true);
             answer.set("waysOut", ways.json());
             Answers.print(session, answer);
             return;
         }
-        String shown = session.shown(site.workspace().root().resolve("jobs").resolve(job.id()));
-        String text = session.text("timetable.over-limits", job.title());
-        Wrap.lines(text, Console.WIDTH).forEach(session.console().out()::println);
+        String shown = session.shown(
+                site.workspace().root().resolve("jobs").resolve(none.job().id()));
+        texts.none(none).stream()
+                .flatMap(text -> Wrap.lines(text, Console.WIDTH).stream())
+                .forEach(session.console().out()::println);
         ways.print(shown);
         if (safety.remedies().isEmpty()) {
             session.say("timetable.over-limits.read-on", session.command(), shown);
@@ -97,7 +92,7 @@ final class TimetablePrinter {
                 .filter(e -> e.doing() != Doing.STANDING || e.critical())
                 .collect(Collectors.groupingBy(e -> e.from().toLocalDate(), TreeMap::new, Collectors.toList()));
         days.forEach((day, entries) -> {
-            session.console().out().println(session.console().paint(Ink.HEAD, named(day)));
+            session.console().out().println(session.console().paint(Ink.HEAD, texts.day(day)));
             Table table = new Table(
                     "",
                     session.text("timetable.time"),
@@ -105,111 +100,34 @@ final class TimetablePrinter {
                     "~" + session.text("timetable.what"),
                     session.text("timetable.people"),
                     session.text("timetable.bay"));
-            entries.forEach(
-                    e -> table.add(e.critical() ? "*" : "", time(e), e.step(), what(e), people(e), bay(e.bay())));
+            entries.forEach(e -> table.add(
+                    e.critical() ? "*" : "", texts.time(e), e.step(), what(e), texts.people(e), texts.bay(e.bay())));
             table.print(session.console(), INDENT);
         });
         session.console().out().println();
         session.say("timetable.legend");
-        timetable.ends().forEach(this::end);
+        timetable
+                .ends()
+                .forEach(end -> session.console()
+                        .out()
+                        .println(texts.end(end, late -> session.console().paint(Ink.STOP, late))));
         chances.ifPresent(this::chances);
-        chain(timetable);
+        texts.chain(timetable.entries()).forEach(session.console().out()::println);
         proof(timetable);
         if (!timetable.keepsPromises()) {
-            onADay(onADay, timetable.lateMinutes());
-            helps(helps);
+            indented(texts.onADay(onADay, timetable.lateMinutes()));
+            indented(texts.helps(helps));
         }
-    }
-
-    private String named(LocalDate day) {
-        return day.getDayOfWeek()
-                        .getDisplayName(TextStyle.FULL, session.console().locale()) + ", " + numbers.day(day);
-    }
-
-    private static String clock(LocalTime time) {
-        return time.toString().substring(0, 5);
-    }
-
-    private String time(Entry entry) {
-        String from = clock(entry.from().toLocalTime());
-        String to = clock(entry.to().toLocalTime());
-        boolean sameDay = entry.from().toLocalDate().equals(entry.to().toLocalDate());
-        return sameDay
-                ? from + "-" + to
-                : from + "-" + to + " "
-                        + entry.to()
-                                .getDayOfWeek()
-                                .getDisplayName(
-                                        TextStyle.SHORT, session.console().locale());
     }
 
     private String what(Entry entry) {
-        Job job = jobs.get(entry.job());
-        String stage = job.plan().steps().stream()
-                .filter(s -> s.id().equals(entry.step()))
-                .map(Step::stage)
-                .findFirst()
-                .orElse("");
-        Stage known = site.library().stageById().get(stage);
-        StringBuilder text = new StringBuilder(jobs.size() > 1 ? job.id() + ": " : "");
-        text.append(known == null ? stage : known.title());
-        if (job.vehicles() > 1) {
-            text.append(", ").append(session.text("timetable.vehicle", entry.vehicle()));
-        }
-        if (entry.doing() != Doing.WORK) {
-            text.append(", ").append(session.text("timetable." + Answers.word(entry.doing())));
-        }
-        if (!entry.waitsFor().isEmpty()) {
-            text.append("; ")
-                    .append(session.text(
-                            "timetable.waits."
-                                    + entry.waitsFor()
-                                            .substring(0, entry.waitsFor().indexOf(' ')),
-                            resource(entry.waitsFor())));
-        }
-        entry.movedFrom()
-                .ifPresent(at -> text.append("; ")
-                        .append(session.text(
-                                "timetable.moved", numbers.day(at.toLocalDate()), clock(at.toLocalTime()))));
-        return text.toString();
+        return (jobs.size() > 1 ? entry.job() + ": " : "") + texts.what(entry);
     }
 
-    private String resource(String id) {
-        return names.getOrDefault(id, id.substring(id.indexOf(' ') + 1));
-    }
-
-    private String people(Entry entry) {
-        return entry.people().stream().map(p -> resource("person " + p)).collect(Collectors.joining(", "));
-    }
-
-    private String bay(String id) {
-        return id.isEmpty() ? "" : resource("bay " + id);
-    }
-
-    private String moment(LocalDateTime at) {
-        return named(at.toLocalDate()) + ", " + clock(at.toLocalTime());
-    }
-
-    private String length(long minutes) {
-        long days = minutes / MINUTES_OF_DAY;
-        return session.text("timetable.days", days, numbers.duration(BigDecimal.valueOf(minutes % MINUTES_OF_DAY)));
-    }
-
-    private void end(JobEnd end) {
-        String title = jobs.get(end.job()).title();
-        String ready = moment(end.end());
-        if (end.wanted().isEmpty()) {
-            session.say("timetable.end.open", title, ready);
-        } else if (end.lateMinutes() == 0) {
-            long spare = Duration.between(end.end(), end.wanted().get()).toMinutes();
-            session.say("timetable.end.in-time", title, ready, length(spare));
-        } else {
-            session.say(
-                    "timetable.end.late",
-                    title,
-                    ready,
-                    session.console().paint(Ink.STOP, length(end.lateMinutes())),
-                    moment(end.wanted().get()));
+    /** What follows a sentence belongs to it. */
+    private void indented(List<String> sentences) {
+        for (int i = 0; i < sentences.size(); i++) {
+            session.console().out().println((i == 0 ? "" : INDENT) + sentences.get(i));
         }
     }
 
@@ -242,19 +160,6 @@ final class TimetablePrinter {
         session.console().out().println();
     }
 
-    private void chain(ShopTimetable timetable) {
-        List<Entry> critical =
-                timetable.entries().stream().filter(Entry::critical).toList();
-        session.say("timetable.chain", critical.size());
-        Map<String, Long> waits = critical.stream()
-                .map(Entry::waitsFor)
-                .filter(w -> !w.isEmpty())
-                .collect(Collectors.groupingBy(w -> w, TreeMap::new, Collectors.counting()));
-        waits.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .ifPresent(most -> session.say("timetable.tight", resource(most.getKey()), most.getValue()));
-    }
-
     private void proof(ShopTimetable timetable) {
         if (timetable.proved()) {
             session.say("timetable.proved");
@@ -262,49 +167,6 @@ final class TimetablePrinter {
             session.say("timetable.gap", numbers.fixed(BigDecimal.valueOf(100 * timetable.gap()), 1));
         } else {
             session.say("timetable.at-once");
-        }
-    }
-
-    private void onADay(Optional<Help> least, long late) {
-        if (least.isEmpty()) {
-            session.say("timetable.day.none");
-            return;
-        }
-        Help help = least.get();
-        String day = named(help.day().orElseThrow());
-        String more = session.text(
-                "timetable.day." + Answers.word(help.kind()),
-                day,
-                help.kind() == Help.Kind.BAY ? bay(help.what()) : "");
-        if (help.late() == 0) {
-            session.say("timetable.day.in-time", more);
-        } else {
-            session.say("timetable.day.late", more, length(help.late()), length(late));
-        }
-        help.ends()
-                .forEach(end -> session.console()
-                        .out()
-                        .println(INDENT
-                                + session.text(
-                                        "timetable.day.ready",
-                                        jobs.get(end.job()).title(),
-                                        moment(end.end()))));
-    }
-
-    private void helps(List<Help> helps) {
-        if (helps.isEmpty()) {
-            session.say("timetable.help.none");
-            return;
-        }
-        session.say("timetable.help");
-        for (Help help : helps) {
-            String then = help.late() == 0
-                    ? session.text("timetable.help.in-time")
-                    : session.text("timetable.help.late", length(help.late()));
-            String text = help.kind() == Help.Kind.PERSON
-                    ? session.text("timetable.help.person", length(help.gained()), then)
-                    : session.text("timetable.help.bay", bay(help.what()), length(help.gained()), then);
-            session.console().out().println(INDENT + text);
         }
     }
 }

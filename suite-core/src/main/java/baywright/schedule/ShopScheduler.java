@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -43,14 +44,21 @@ public final class ShopScheduler {
         }
     }
 
+    /** Proving an order takes its time, which the search lacks. */
+    private static final long BETWEEN_NANOS = 500_000_000L;
+
     private final List<BookedJob> jobs;
     private final ShopCalendar calendar;
     private final Effort effort;
+    private final Optional<Consumer<TimedShop>> better;
+    private long told;
 
-    private ShopScheduler(List<BookedJob> jobs, ShopCalendar calendar, Effort effort) {
+    private ShopScheduler(
+            List<BookedJob> jobs, ShopCalendar calendar, Effort effort, Optional<Consumer<TimedShop>> better) {
         this.jobs = List.copyOf(jobs);
         this.calendar = calendar;
         this.effort = effort;
+        this.better = better;
     }
 
     /**
@@ -69,7 +77,19 @@ public final class ShopScheduler {
      * @see #timetable(List, ShopCalendar, Effort)
      */
     public static Optional<TimedShop> timed(List<BookedJob> jobs, ShopCalendar calendar, Effort effort) {
-        return new ShopScheduler(jobs, calendar, effort).run();
+        return new ShopScheduler(jobs, calendar, effort, Optional.empty()).run();
+    }
+
+    /**
+     * The same, told while it is made.
+     *
+     * @param better gets the timetable made at once and then better ones, twice a second at most, each with an order that
+     *               proves; from the same thread, while the search waits
+     * @see #timetable(List, ShopCalendar, Effort)
+     */
+    public static Optional<TimedShop> timed(
+            List<BookedJob> jobs, ShopCalendar calendar, Effort effort, Consumer<TimedShop> better) {
+        return new ShopScheduler(jobs, calendar, effort, Optional.of(better)).run();
     }
 
     /** Steps whose waits contradict each other, in the order of the circle; empty when they do not. */
@@ -91,11 +111,20 @@ public final class ShopScheduler {
         Set<Integer> inOrder = new TreeSet<>();
         while (true) {
             ShopProject shop = new ShopProject(jobs, calendar, inOrder, fixed);
-            Optional<Timetable> first = Serial.first(shop.project());
+            Improvement first = new Improvement(Serial.first(shop.project()), 0, false, 0);
+            Set<Integer> kept = Set.copyOf(inOrder);
+            if (effort.conflicts() > 0 && first.best().isPresent()) {
+                tell(shop, first, kept);
+            }
             Improvement found = effort.conflicts() == 0
-                    ? new Improvement(first, 0, false, 0)
+                    ? first
                     : Improver.improve(
-                            shop.project(), first, effort.seed(), effort.conflicts(), effort.stop(), i -> {});
+                            shop.project(),
+                            first.best(),
+                            effort.seed(),
+                            effort.conflicts(),
+                            effort.stop(),
+                            now -> tellNowAndThen(shop, now, kept));
             if (found.best().isEmpty()) {
                 return Optional.empty();
             }
@@ -105,6 +134,20 @@ public final class ShopScheduler {
                         new TimedShop(jobs, calendar, shop, found.best().get(), told(shop, found)));
             }
             inOrder.addAll(unproved);
+        }
+    }
+
+    private void tellNowAndThen(ShopProject shop, Improvement found, Set<Integer> inOrder) {
+        if (System.nanoTime() - told > BETWEEN_NANOS) {
+            tell(shop, found, inOrder);
+        }
+    }
+
+    private void tell(ShopProject shop, Improvement found, Set<Integer> inOrder) {
+        if (better.isPresent()
+                && unproved(shop, found.best().orElseThrow(), inOrder).isEmpty()) {
+            better.get().accept(new TimedShop(jobs, calendar, shop, found.best().get(), told(shop, found)));
+            told = System.nanoTime();
         }
     }
 

@@ -62,7 +62,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** A workspace with its library, ready to prove and price jobs. */
@@ -282,6 +284,44 @@ public final class Site {
      */
     public Optional<TimedShop> timed(List<Job> jobs, ShopScheduler.Effort effort) {
         return ShopScheduler.timed(jobs.stream().map(this::toTime).toList(), shop.calendar(), effort);
+    }
+
+    /**
+     * The same, told while the timetable is made.
+     *
+     * @see ShopScheduler#timed(List, baywright.schedule.ShopCalendar, ShopScheduler.Effort, Consumer)
+     */
+    public Optional<TimedShop> timed(List<Job> jobs, ShopScheduler.Effort effort, Consumer<TimedShop> better) {
+        return ShopScheduler.timed(jobs.stream().map(this::toTime).toList(), shop.calendar(), effort, better);
+    }
+
+    /**
+     * Why jobs have no timetable together: those that bring more in a day than people and bays may be given, where there are
+     * any, else what is known of each.
+     *
+     * @param jobs   that have none
+     * @param effort what may be spent on each try, asked anew each time
+     */
+    public List<NoTimetable> whyNotTimed(List<Job> jobs, Supplier<ShopScheduler.Effort> effort) {
+        List<NoTimetable> over = jobs.stream()
+                .filter(job -> isOverLimits(toTime(job), effort))
+                .map(job -> new NoTimetable(job, true, true, List.of()))
+                .toList();
+        return over.isEmpty() ? jobs.stream().map(this::whyNotTimed).toList() : over;
+    }
+
+    private boolean isOverLimits(BookedJob job, Supplier<ShopScheduler.Effort> effort) {
+        return !job.loads().isEmpty() && isTimed(job.withoutLoads(), effort.get()) && !isTimed(job, effort.get());
+    }
+
+    private boolean isTimed(BookedJob job, ShopScheduler.Effort effort) {
+        return ShopScheduler.timetable(List.of(job), shop.calendar(), effort).isPresent();
+    }
+
+    private NoTimetable whyNotTimed(Job job) {
+        BookedJob booked = toTime(job);
+        boolean holds = Prover.prove(booked.setting(), booked.plan()).holds();
+        return new NoTimetable(job, false, holds, ShopScheduler.contradiction(booked, shop.calendar()));
     }
 
     /**
