@@ -52,6 +52,21 @@ class ArrowsTest {
                 "schedule",
                 "workspace");
         room(
+                "share",
+                "quantity",
+                "fit",
+                "chance",
+                "script",
+                "vehicle",
+                "library",
+                "editor",
+                "plan",
+                "money",
+                "safety",
+                "schedule",
+                "workspace",
+                "site");
+        room(
                 "document",
                 "quantity",
                 "script",
@@ -76,6 +91,7 @@ class ArrowsTest {
                 "schedule",
                 "workspace",
                 "site",
+                "share",
                 "document",
                 "editor");
     }

@@ -1,0 +1,5 @@
+/**
+ * What is shared between sites comes together with what a site has made of it: merging by declaration, taking a pack in one step and
+ * undoing it. Uses the site with everything below it and the pieces of scripts; knows no window and prints nothing.
+ */
+package baywright.share;
