@@ -132,18 +132,9 @@ final class FitPrinter {
                     way(fit),
                     numbers.coins(fit.quote().price().gross()),
                     numbers.coins(fit.quote().range().high().gross()),
-                    numbers.coins(left(fit)));
+                    numbers.coins(fitted.left(fit)));
         }
         table.print(session.console(), INDENT);
-    }
-
-    /** What is left under the cap of the price that is held to it. */
-    private Money left(Fit fit) {
-        return fitted.cap()
-                .minus(
-                        fitted.firmOnly()
-                                ? fit.quote().price().gross()
-                                : fit.quote().range().high().gross());
     }
 
     private String way(Fit fit) {
@@ -153,10 +144,8 @@ final class FitPrinter {
                     ? session.text("fit.all")
                     : session.text(fitted.proved() ? "fit.best" : "fit.best-found", names(fit.out()));
         }
-        List<Step> back =
-                best.out().stream().filter(s -> !fit.out().contains(s)).toList();
-        List<Step> gone =
-                fit.out().stream().filter(s -> !best.out().contains(s)).toList();
+        List<Step> back = fitted.keptBesides(fit);
+        List<Step> gone = fitted.goneBesides(fit);
         return gone.isEmpty()
                 ? session.text("fit.with", names(back))
                 : session.text("fit.instead", names(back), names(gone));
@@ -193,7 +182,7 @@ final class FitPrinter {
             ids(way.putArray("out"), fit.out());
             way.put("gross", fit.quote().price().gross().getAmount());
             way.put("high", fit.quote().range().high().gross().getAmount());
-            way.put("left", left(fit).getAmount());
+            way.put("left", fitted.left(fit).getAmount());
         }
         ArrayNode steps = all.putArray("steps");
         fitted.fates().forEach(fate -> steps.add(json(fate)));

@@ -8,6 +8,7 @@ import baywright.money.Outlook;
 import baywright.money.Quote;
 import baywright.plan.Step;
 import baywright.schedule.ShopChance.JobChance;
+import baywright.site.FinishChance;
 import baywright.site.Numbers;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
@@ -15,7 +16,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -23,8 +23,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.joda.money.Money;
 
@@ -45,18 +43,8 @@ final class OutlookPrinter {
     private final Quote quote;
     private final Outlook outlook;
     private final Optional<JobChance> chance;
-    private final Optional<Finish> finish;
+    private final Optional<FinishChance> finish;
     private final Numbers numbers;
-
-    /** The finish by the timetable, or else by the plan's simple clock. */
-    private record Finish(
-            Sample minutes,
-            DoubleFunction<LocalDateTime> readyBy,
-            Function<Double, LocalDateTime> moment,
-            OptionalDouble inTime,
-            Optional<Sample.Band> band,
-            OptionalDouble textbook,
-            List<Outcome.Driver> drivers) {}
 
     /** A cause of spread with its share of the variance of each figure. */
     private record Cause(Outcome.Kind kind, String name, double ofHours, double ofCost, OptionalDouble ofFinish) {
@@ -78,45 +66,8 @@ final class OutlookPrinter {
         this.quote = quote;
         this.outlook = outlook;
         this.chance = chance;
-        finish = chance.map(OutlookPrinter::byTimetable)
-                .or(() -> outlook.clock().map(clock -> byClock(clock, worked, outlook)));
+        finish = FinishChance.of(worked, outlook, chance);
         numbers = new Numbers(site.shop().locale());
-    }
-
-    private static Finish byTimetable(JobChance chance) {
-        return new Finish(
-                chance.finish(),
-                chance::readyBy,
-                chance::moment,
-                chance.inTime(),
-                chance.inTimeBand(CONFIDENCE),
-                chance.textbook(),
-                chance.causes().stream()
-                        .map(cause -> new Outcome.Driver(
-                                cause.step().isEmpty() ? Outcome.Kind.SHARED : Outcome.Kind.ACTIVITY,
-                                cause.step().isEmpty() ? cause.fact() : cause.step(),
-                                cause.share(),
-                                0))
-                        .toList());
-    }
-
-    /** Several vehicles are not looked at: the simple clock is that of one. */
-    private static Finish byClock(Outcome clock, WorkedJob worked, Outlook outlook) {
-        LocalDateTime start = worked.setting().start();
-        Function<Double, LocalDateTime> moment = minutes -> start.plusMinutes(Math.round(minutes));
-        Optional<Double> wanted = worked.job()
-                .wanted()
-                .filter(w -> worked.job().vehicles() == 1)
-                .map(w -> Duration.between(start, w).toSeconds() / 60.0);
-        return new Finish(
-                clock.finish(),
-                share -> moment.apply(clock.finish().quantile(share)),
-                moment,
-                wanted.map(w -> OptionalDouble.of(clock.finish().within(w))).orElse(OptionalDouble.empty()),
-                wanted.map(w -> clock.finish().withinBand(w, CONFIDENCE)),
-                wanted.flatMap(w -> outlook.textbook().map(pert -> OptionalDouble.of(pert.within(w))))
-                        .orElse(OptionalDouble.empty()),
-                clock.drivers());
     }
 
     // ---- on the terminal
@@ -161,7 +112,7 @@ final class OutlookPrinter {
                     table,
                     "chance.p" + Math.round(share * 100),
                     sample -> sample.quantile(share),
-                    finish.map(f -> moment(f.readyBy().apply(share))).orElse(""));
+                    finish.map(f -> moment(f.readyBy(share))).orElse(""));
         }
         return table;
     }
@@ -178,7 +129,7 @@ final class OutlookPrinter {
         if (finish.isEmpty()) {
             return;
         }
-        Finish by = finish.get();
+        FinishChance by = finish.get();
         if (by.inTime().isPresent()) {
             Sample.Band band = by.band().orElseThrow();
             session.say(
@@ -256,18 +207,12 @@ final class OutlookPrinter {
                 "chance.runs-and-seed",
                 numbers.number(BigDecimal.valueOf(outlook.work().runs()), 0),
                 String.valueOf(outlook.work().seed()));
-        BigDecimal let = quote.ledger().discount();
-        String undiscounted = let.signum() == 0
+        String undiscounted = outlook.lossUndiscounted(quote).isEmpty()
                 ? runs
                 : runs
                         + session.text(
                                 "chance.undiscounted",
-                                percent(
-                                        outlook.lossAt(Money.of(
-                                                quote.ledger().currency(),
-                                                quote.price().net().getAmount().subtract(let),
-                                                RoundingMode.HALF_UP)),
-                                        1));
+                                percent(outlook.lossUndiscounted(quote).getAsDouble(), 1));
         table.add(session.text("chance.figure-loss"), percent(loss(), 1), undiscounted);
         table.add(
                 session.text("chance.figure-hours"),
@@ -280,7 +225,7 @@ final class OutlookPrinter {
                 .ifPresent(f -> table.add(
                         session.text("chance.figure-in-time"),
                         percent(f.inTime().getAsDouble(), 1),
-                        session.text("chance.figure-ready", moment(f.readyBy().apply(SHARES[1])))));
+                        session.text("chance.figure-ready", moment(f.readyBy(SHARES[1])))));
         table.add(
                 session.text("chance.figure-cost"),
                 numbers.money(money(outlook.cost().quantile(SHARES[1]))),
@@ -310,14 +255,14 @@ final class OutlookPrinter {
         return answer;
     }
 
-    private void finishJson(ObjectNode answer, Finish by) {
+    private void finishJson(ObjectNode answer, FinishChance by) {
         ObjectNode node = answer.putObject("finish");
         node.put("by", chance.isPresent() ? "timetable" : "clock");
         node.put("from", by.moment().apply(0.0).toString());
         quantiles(node, by.minutes());
         for (double share : SHARES) {
             ((ObjectNode) node.get("p" + Math.round(share * 100)))
-                    .put("at", by.readyBy().apply(share).toString());
+                    .put("at", by.readyBy(share).toString());
         }
         if (by.inTime().isPresent()) {
             ObjectNode wanted = answer.putObject("wanted");
@@ -346,7 +291,7 @@ final class OutlookPrinter {
         answer.put("runs", outlook.work().runs());
         answer.put("seed", outlook.work().seed());
         answer.put("lossChance", figure(loss()));
-        finish.map(Finish::inTime)
+        finish.map(FinishChance::inTime)
                 .filter(OptionalDouble::isPresent)
                 .ifPresent(inTime -> answer.put("inTimeChance", figure(inTime.getAsDouble())));
         quantiles(answer.putObject("minutes"), outlook.minutes());

@@ -9,8 +9,6 @@ import baywright.money.Quote;
 import baywright.site.WorkedJob;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
@@ -49,11 +47,12 @@ final class QuoteFiles {
         if (!keep) {
             return Optional.empty();
         }
-        LocalDateTime now = LocalDateTime.now(
-                        session.clock().withZone(opened.site().shop().timeZone()))
-                .truncatedTo(ChronoUnit.MINUTES);
         KeptQuotes quotes = new KeptQuotes(opened.site(), opened.file().folder());
-        return Optional.of(quotes.keep(worked, quote, document(session, opened, worked, quote), now));
+        return Optional.of(quotes.keep(
+                worked,
+                quote,
+                document(session, opened, worked, quote),
+                opened.site().now()));
     }
 
     private QuoteDocument document(Session session, OpenedJob opened, WorkedJob worked, Quote quote) {

@@ -11,6 +11,7 @@ import baywright.plan.Proof;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.joda.money.Money;
 
 /**
@@ -79,6 +80,17 @@ public record Outlook(Outcome work, Optional<Outcome> clock, Optional<PertEstima
     /** Chance that the job costs more than a net price. */
     public double lossAt(Money net) {
         return 1 - cost().within(net.getAmount().doubleValue());
+    }
+
+    /** Chance of a loss at the net price without what was let off; empty where nothing was. */
+    public OptionalDouble lossUndiscounted(Quote quote) {
+        BigDecimal let = quote.ledger().discount();
+        return let.signum() == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(lossAt(Money.of(
+                        quote.ledger().currency(),
+                        quote.price().net().getAmount().subtract(let),
+                        RoundingMode.HALF_UP)));
     }
 
     /**

@@ -38,6 +38,24 @@ public record FittedJob(
         stops = List.copyOf(stops);
     }
 
+    /** What is left under the cap of the price that is held to it. */
+    public Money left(Fit fit) {
+        return cap.minus(
+                firmOnly
+                        ? fit.quote().price().gross()
+                        : fit.quote().range().high().gross());
+    }
+
+    /** Steps that a way keeps and the best does not. */
+    public List<Step> keptBesides(Fit fit) {
+        return fits.get(0).out().stream().filter(s -> !fit.out().contains(s)).toList();
+    }
+
+    /** Steps that the best way keeps and this one does not. */
+    public List<Step> goneBesides(Fit fit) {
+        return fit.out().stream().filter(s -> !fits.get(0).out().contains(s)).toList();
+    }
+
     /**
      * A way to stay under the cap.
      *

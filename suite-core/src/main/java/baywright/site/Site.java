@@ -518,7 +518,8 @@ public final class Site {
         return Outlook.of(library, plan, proof, work, ledger, rates, Uncertainty.USUAL, options);
     }
 
-    private LocalDateTime now() {
+    /** Local time of the shop, to the minute. */
+    public LocalDateTime now() {
         return LocalDateTime.now(clock.withZone(shop.timeZone())).truncatedTo(ChronoUnit.MINUTES);
     }
 }
