@@ -288,8 +288,10 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
         Map<String, String> where = place.where();
         if (where.containsKey("file")) {
             goToStagePlace(new Place(where.get("file"), number(where.get("line")), number(where.get("column"))));
-        } else if (where.containsKey("stage")) {
-            Optional<Entry> entry = contents.find("stage", where.get("stage"));
+        } else if (where.containsKey("stage") || where.containsKey("item")) {
+            Optional<Entry> entry = where.containsKey("stage")
+                    ? contents.find("stage", where.get("stage"))
+                    : contents.find("item", where.get("item"));
             entry.ifPresent(this::open);
             if (entry.isEmpty() && contents.count() == 0) {
                 pending = Optional.of(place);
@@ -305,6 +307,8 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
         Entry newest = contents.find(entry.kind(), entry.id()).orElse(entry);
         if (!newest.file().isEmpty()) {
             goTo(new Place(newest.file(), newest.line(), 1));
+        } else {
+            tree.select(newest.kind(), newest.id());
         }
     }
 

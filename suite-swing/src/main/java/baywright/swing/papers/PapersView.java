@@ -127,6 +127,16 @@ final class PapersView implements WorkbenchView {
                         .when(state -> savePage.isEnabled()));
     }
 
+    /** Chooses the paper that is meant. */
+    @Override
+    public void show(Destination place) {
+        for (Paperwork each : Paperwork.values()) {
+            if (each.key().equals(place.where().get("paper"))) {
+                paper.setSelectedItem(each);
+            }
+        }
+    }
+
     @Override
     @SuppressWarnings("ReferenceEquality") // each working out is another one, and comparing whole ones would take long
     public void show(DeskState state) {

@@ -2,6 +2,7 @@ package baywright.swing.plan;
 
 import baywright.swing.api.Destination;
 import baywright.swing.parts.Prose;
+import baywright.swing.parts.TrailLine;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;

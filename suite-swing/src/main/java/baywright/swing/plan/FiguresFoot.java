@@ -10,6 +10,8 @@ import baywright.swing.api.Readout;
 import baywright.swing.parts.FigureTile;
 import baywright.swing.parts.SeveritySign;
 import baywright.swing.parts.TonedLabel;
+import baywright.swing.parts.TrailLine;
+import baywright.swing.parts.TrailPopup;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;

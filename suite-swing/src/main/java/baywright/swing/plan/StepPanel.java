@@ -10,6 +10,7 @@ import baywright.swing.api.Destination;
 import baywright.swing.parts.Prose;
 import baywright.swing.parts.SectionHeading;
 import baywright.swing.parts.TonedLabel;
+import baywright.swing.parts.TrailLine;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;

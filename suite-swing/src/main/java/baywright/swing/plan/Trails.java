@@ -20,6 +20,7 @@ import baywright.safety.PersonDay;
 import baywright.site.WorkedJob;
 import baywright.swing.api.Destination;
 import baywright.swing.api.Readout;
+import baywright.swing.parts.TrailLine;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -15,6 +15,7 @@ import baywright.site.OpenShop;
 import baywright.swing.DemoShops;
 import baywright.swing.TestDesk;
 import baywright.swing.api.Destination;
+import baywright.swing.parts.TrailLine;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.GraphicsEnvironment;

@@ -1,10 +1,10 @@
-package baywright.swing.plan;
+package baywright.swing.parts;
 
 import baywright.swing.api.Destination;
-import baywright.swing.parts.SectionHeading;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -23,7 +23,7 @@ import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
 /** What a figure comes from, line by line, floating over the figure. Enter or a click goes to where a line is written; Escape closes it. */
-final class TrailPopup {
+public final class TrailPopup {
 
     private static final int WIDTH = 620;
     private static final int ROWS = 14;
@@ -31,7 +31,17 @@ final class TrailPopup {
     private TrailPopup() {}
 
     /** Shows it above what was asked about. */
-    static void show(JComponent about, String title, List<TrailLine> lines, Consumer<Destination> go) {
+    public static void show(JComponent about, String title, List<TrailLine> lines, Consumer<Destination> go) {
+        show(about, new Rectangle(), title, lines, go);
+    }
+
+    /**
+     * Shows it above a part of a component, such as a row of a table; the screen's edge pushes it aside.
+     *
+     * @param part of the component, in its coordinates
+     */
+    public static void show(
+            JComponent about, Rectangle part, String title, List<TrailLine> lines, Consumer<Destination> go) {
         JPopupMenu popup = new JPopupMenu();
         JList<TrailLine> list = list(popup, lines, go);
         JPanel content = new JPanel(new MigLayout("insets 8, wrap 1", "[grow, fill]"));
@@ -41,11 +51,12 @@ final class TrailPopup {
         content.add(scroll, "w " + WIDTH + "!");
         popup.add(content);
         Dimension size = popup.getPreferredSize();
-        popup.show(about, 0, -size.height - UIScale.scale(4));
+        popup.show(about, part.x, part.y - size.height - UIScale.scale(4));
         list.requestFocusInWindow();
     }
 
-    static JList<TrailLine> list(JPopupMenu popup, List<TrailLine> lines, Consumer<Destination> go) {
+    /** The list inside, for a popup of one's own. */
+    public static JList<TrailLine> list(JPopupMenu popup, List<TrailLine> lines, Consumer<Destination> go) {
         JList<TrailLine> list = new JList<>(lines.toArray(new TrailLine[0]));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(Math.max(1, Math.min(lines.size(), ROWS)));
@@ -90,7 +101,7 @@ final class TrailPopup {
             TrailLine line = (TrailLine) value;
             JLabel label = (JLabel) super.getListCellRendererComponent(
                     list,
-                    line.to().isPresent() ? Words.of("trail.goes", line.text()) : line.text(),
+                    line.to().isPresent() ? TrailLine.TEXTS.of("trail.goes", line.text()) : line.text(),
                     index,
                     chosen,
                     focus);

@@ -1,7 +1,8 @@
-package baywright.swing.plan;
+package baywright.swing.parts;
 
 import baywright.script.Place;
 import baywright.swing.api.Destination;
+import baywright.swing.api.Texts;
 import java.util.Optional;
 
 /**
@@ -10,25 +11,29 @@ import java.util.Optional;
  * @param text what it says
  * @param to   where that is written, if it can be gone to
  */
-record TrailLine(String text, Optional<Destination> to) {
+public record TrailLine(String text, Optional<Destination> to) {
 
+    static final Texts TEXTS = Texts.beside(TrailLine.class, "texts");
     private static final String STAGES = "stages/";
 
-    static TrailLine of(String text) {
+    /** One that is written nowhere. */
+    public static TrailLine of(String text) {
         return new TrailLine(text, Optional.empty());
     }
 
-    static TrailLine of(String text, Destination to) {
+    /** One that can be gone to. */
+    public static TrailLine of(String text, Destination to) {
         return new TrailLine(text, Optional.of(to));
     }
 
     /** A line that a script says, named as problems name it. */
-    static TrailLine of(String text, Place place) {
+    public static TrailLine of(String text, Place place) {
         String file = STAGES + place.file();
-        return of(Words.of("trail.place", text, file, Integer.toString(place.line())), script(place));
+        return of(TEXTS.of("trail.place", text, file, Integer.toString(place.line())), script(place));
     }
 
-    static Destination script(Place place) {
+    /** Where a script says it. */
+    public static Destination script(Place place) {
         return Destination.script(STAGES + place.file(), Math.max(1, place.line()), Math.max(1, place.column()));
     }
 }
