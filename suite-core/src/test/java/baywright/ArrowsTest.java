@@ -38,6 +38,7 @@ class ArrowsTest {
         room("safety", "quantity", "script", "vehicle", "library", "plan");
         room("schedule", "quantity", "chance", "script", "vehicle", "library", "plan");
         room("workspace", "quantity", "script", "vehicle", "library", "plan", "money", "safety", "schedule");
+        room("pack", "quantity", "script", "library", "workspace");
         room(
                 "site",
                 "quantity",
@@ -50,7 +51,8 @@ class ArrowsTest {
                 "money",
                 "safety",
                 "schedule",
-                "workspace");
+                "workspace",
+                "pack");
         room(
                 "share",
                 "quantity",
@@ -77,6 +79,7 @@ class ArrowsTest {
                 "safety",
                 "schedule",
                 "workspace",
+                "pack",
                 "site");
         room(
                 "cli",
@@ -90,6 +93,7 @@ class ArrowsTest {
                 "safety",
                 "schedule",
                 "workspace",
+                "pack",
                 "site",
                 "share",
                 "document",

@@ -87,13 +87,7 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
     }
 
     static List<Problem> asProblems(List<FileProblem> problems) {
-        return problems.stream().map(LibraryFolder::asProblem).toList();
-    }
-
-    private static Problem asProblem(FileProblem problem) {
-        Place place = new Place(problem.file(), problem.line(), problem.column());
-        Problem.Severity severity = problem.isError() ? Problem.Severity.ERROR : Problem.Severity.WARNING;
-        return new Problem(place, severity, "file", problem.message(), "");
+        return problems.stream().map(FileProblem::asProblem).toList();
     }
 
     /**

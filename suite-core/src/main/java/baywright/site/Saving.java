@@ -141,7 +141,7 @@ public final class Saving {
             } else {
                 Optional<String> before = shop.readText(name);
                 Optional<String> now = Optional.ofNullable(shop.texts().get(name));
-                writer.saveScript(name, before, now);
+                writer.saveText(name, before, now);
             }
         }
 

@@ -14,18 +14,22 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /**
  * The members of one JSON object, asked for one by one with the type that is meant. What does not fit is reported and a
  * stand-in returned, so that the rest is still looked at; {@link #done()} reports what nobody asked for.
  */
-final class Fields {
+public final class Fields {
 
     static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     static final int LONGEST_ID = 60;
-    static final String AN_ID = "lower-case letters, digits and single hyphens, at most " + LONGEST_ID
+
+    /** What an id is, in words for a message. */
+    public static final String AN_ID = "lower-case letters, digits and single hyphens, at most " + LONGEST_ID
             + " characters, such as 'front-door-left'";
+
     static final int FIRST_YEAR = 2000;
     static final int LAST_YEAR = 2100;
 
@@ -114,7 +118,8 @@ final class Fields {
         return value == null ? object.offset() : value.offset();
     }
 
-    void refuse(String name, String what, String mend) {
+    /** Reports that a field cannot be used: what was met there, and how to mend it. */
+    public void refuse(String name, String what, String mend) {
         if (isThere) {
             report.error(offset(name), path(name), what, mend);
         }
@@ -147,16 +152,18 @@ final class Fields {
 
     // texts
 
-    String text(String name) {
+    /** A text that must be there. */
+    public String text(String name) {
         return required(name, "a text", STAND_IN, v -> text(v, path(name)));
     }
 
-    String text(String name, String usual) {
+    /** A text; {@code usual} where there is none. */
+    public String text(String name, String usual) {
         return given(name).map(v -> text(v, path(name))).orElse(usual);
     }
 
     /** A text that says something. */
-    String title(String name) {
+    public String title(String name) {
         String text = text(name);
         if (text.isBlank()) {
             refuse(name, "met an empty text", "give a text that people read");
@@ -164,7 +171,8 @@ final class Fields {
         return text;
     }
 
-    List<String> texts(String name) {
+    /** A list of texts; empty where there is none. */
+    public List<String> texts(String name) {
         return list(name, this::text);
     }
 
@@ -192,7 +200,8 @@ final class Fields {
 
     // ids
 
-    String id(String name) {
+    /** An id that must be there. */
+    public String id(String name) {
         return required(name, "an id of " + AN_ID, STAND_IN, v -> id(v, path(name)));
     }
 
@@ -200,7 +209,8 @@ final class Fields {
         return given(name).map(v -> id(v, path(name)));
     }
 
-    List<String> ids(String name) {
+    /** A list of ids; empty where there is none. */
+    public List<String> ids(String name) {
         return list(name, this::id);
     }
 
@@ -213,7 +223,7 @@ final class Fields {
     }
 
     /** What {@link #ID} says, without the cost of starting the pattern machinery for each of a thousand ids. */
-    static boolean isId(String text) {
+    public static boolean isId(String text) {
         boolean hyphen = true;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -255,7 +265,8 @@ final class Fields {
         return given(name).map(v -> whole(v, path(name), span)).orElse(usual);
     }
 
-    int whole(String name, Span span) {
+    /** A whole number that must be there. */
+    public int whole(String name, Span span) {
         return required(name, "a whole number " + span.words(), 1, v -> whole(v, path(name), span));
     }
 
@@ -326,7 +337,8 @@ final class Fields {
 
     // other single values
 
-    boolean yesNo(String name, boolean usual) {
+    /** A truth value; {@code usual} where there is none. */
+    public boolean yesNo(String name, boolean usual) {
         return given(name)
                 .map(v -> v instanceof Json.Bool bool ? bool.value() : wrongKind(v, path(name), "true or false", usual))
                 .orElse(usual);
@@ -412,7 +424,7 @@ final class Fields {
     }
 
     /** A map from id to text. */
-    Map<String, String> titles(String name) {
+    public Map<String, String> titles(String name) {
         return map(name, this::text);
     }
 
@@ -421,7 +433,8 @@ final class Fields {
         return map(name, this::fields);
     }
 
-    List<Fields> objects(String name) {
+    /** A list of objects; empty where there is none. */
+    public List<Fields> objects(String name) {
         return list(name, this::fields);
     }
 
@@ -433,7 +446,8 @@ final class Fields {
         return objectIfGiven(name);
     }
 
-    Optional<Fields> objectIfGiven(String name) {
+    /** An object, if it is there. */
+    public Optional<Fields> objectIfGiven(String name) {
         return given(name)
                 .filter(v -> v instanceof Json.Obj || wrongKind(v, path(name), "an object in braces", false))
                 .map(v -> new Fields(report, path(name), (Json.Obj) v));
@@ -462,8 +476,13 @@ final class Fields {
         }
     }
 
+    /** The value that {@code make} makes when nothing was wrong in the whole file so far; else empty. */
+    public <T> Optional<T> whenSound(Supplier<T> make) {
+        return report.whenSound(make);
+    }
+
     /** Warns of fields that this version of the program does not know; a later save keeps them. */
-    void done() {
+    public void done() {
         object.members().keySet().stream()
                 .filter(name -> !asked.contains(name) && !name.startsWith("$"))
                 .forEach(name -> warn(

@@ -1,5 +1,7 @@
 package baywright.workspace;
 
+import baywright.script.Place;
+import baywright.script.Problem;
 import java.util.Comparator;
 
 /**
@@ -34,6 +36,12 @@ public record FileProblem(String file, int line, int column, String field, Sever
     /** Field, what was met and how to mend it, in one line. */
     public String message() {
         return (field.isEmpty() ? "" : field + ": ") + what + (mend.isEmpty() ? "" : "; " + mend);
+    }
+
+    /** The same among the problems of scripts. */
+    public Problem asProblem() {
+        Problem.Severity graver = isError() ? Problem.Severity.ERROR : Problem.Severity.WARNING;
+        return new Problem(new Place(file, line, column), graver, "file", message(), "");
     }
 
     @Override

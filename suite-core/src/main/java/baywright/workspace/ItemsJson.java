@@ -41,14 +41,34 @@ final class ItemsJson {
                         in.offset("currency")));
     }
 
+    /** The items of a pack: with prices when there is a currency, without when there is none. */
+    static Optional<SharedItems> readShared(Fields in) {
+        boolean priced = !in.text("currency", "").isEmpty();
+        Optional<CurrencyUnit> currency = priced ? ShopJson.currency(in) : Optional.empty();
+        List<Fields> all = in.objects("items");
+        List<Read> items = all.stream().map(one -> item(one, priced)).toList();
+        Fields.refuseRepeated(all, items.stream().map(Read::id).toList());
+        in.done();
+        return in.whenSound(() -> new SharedItems(
+                currency,
+                items.stream()
+                        .map(i -> i.item().orElseThrow())
+                        .map(i -> new SharedItem(i, currency.map(c -> i.price())))
+                        .toList()));
+    }
+
     private record Read(String id, Optional<Item> item) {}
 
     private static Read item(Fields in) {
+        return item(in, true);
+    }
+
+    private static Read item(Fields in, boolean priced) {
         String id = in.id("id");
         String title = in.title("title");
         Quantity pack =
                 in.quantity("pack", "an amount above zero in ml, l, g, kg, m, m2 or each such as \"5000 ml\"", PACKS);
-        BigDecimal price = in.number("price", Span.AMOUNT);
+        BigDecimal price = priced ? in.number("price", Span.AMOUNT) : BigDecimal.ZERO;
         boolean spoils = in.yesNo("spoils", false);
         Optional<BigDecimal> density = in.numberIfGiven("density", Span.above(0, 25));
         List<String> hazards = in.texts("hazards", HAZARD, "a code such as \"H319\" or \"EUH208\"");

@@ -15,7 +15,8 @@ public final class SafeFile {
      * @throws IOException when a step fails; the file is then as it was
      */
     public static void replace(Path file, byte[] bytes) throws IOException {
-        Files.createDirectories(file.toAbsolutePath().getParent());
-        new AtomicFile(Disk.REAL).write(file, bytes);
+        Path whole = file.toAbsolutePath();
+        Files.createDirectories(whole.getParent());
+        new AtomicFile(Disk.REAL).write(whole, bytes);
     }
 }

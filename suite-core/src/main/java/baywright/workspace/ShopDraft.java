@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import org.joda.money.CurrencyUnit;
 
 /** {@link Shop} and price list as the program would write them; what a shop keeps stays as its file says it. */
 final class ShopDraft {
@@ -232,7 +233,7 @@ final class ShopDraft {
         return Draft.object().with("items", Draft.list(items, ShopDraft::item));
     }
 
-    private static Draft item(Item item) {
+    private static Draft.Obj item(Item item) {
         return Draft.object()
                 .with("id", Draft.text(item.id()))
                 .with("title", Draft.text(item.title()))
@@ -244,5 +245,17 @@ final class ShopDraft {
                 .with("protection", Draft.texts(item.protection()))
                 .with("groups", Draft.texts(item.groups()))
                 .usually("note", Draft.text(item.note()), "");
+    }
+
+    /** The items of a pack; the same items give the same text. */
+    static Draft of(SharedItems shared) {
+        return Draft.object()
+                .with("schema", Draft.text("baywright/" + SharedItems.KIND + "/" + SharedItems.VERSION))
+                .with("currency", Draft.text(shared.currency().map(CurrencyUnit::getCode)))
+                .with("items", Draft.list(shared.items(), ShopDraft::shared));
+    }
+
+    private static Draft shared(SharedItem shared) {
+        return item(shared.likeness()).with("price", Draft.number(shared.price()));
     }
 }

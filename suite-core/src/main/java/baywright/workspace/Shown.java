@@ -4,21 +4,24 @@ import java.util.Collection;
 import java.util.List;
 
 /** How strange text is shown in a message: short, on one line, without characters that act on a terminal. */
-final class Shown {
+public final class Shown {
 
     private static final int LONGEST = 60;
 
     private Shown() {}
 
-    static String quoted(String text) {
+    /** At most {@value #LONGEST} characters between quotation marks. */
+    public static String quoted(String text) {
         return "'" + plain(text) + "'";
     }
 
-    static String plain(String text) {
+    /** At most {@value #LONGEST} characters; those that do not show are named. */
+    public static String plain(String text) {
         return plain(text, LONGEST);
     }
 
-    static String plain(String text, int longest) {
+    /** At most {@code longest} characters; those that do not show are named. */
+    public static String plain(String text, int longest) {
         if (text.length() <= longest && isPlain(text)) {
             return text;
         }
@@ -53,7 +56,7 @@ final class Shown {
     }
 
     /** Whether a terminal and an editor show the character and nothing else happens. */
-    static boolean isPrintable(int c) {
+    public static boolean isPrintable(int c) {
         return switch (Character.getType(c)) {
             case Character.CONTROL,
                     Character.FORMAT,
@@ -65,7 +68,8 @@ final class Shown {
         };
     }
 
-    static String oneOf(List<String> choices) {
+    /** {@code a, b or c}. */
+    public static String oneOf(List<String> choices) {
         if (choices.size() == 1) {
             return choices.get(0);
         }
@@ -74,7 +78,7 @@ final class Shown {
     }
 
     /** {@code ; nearest is 'x'} when a known word is at most two slips away, else nothing. */
-    static String nearest(String met, Collection<String> known) {
+    public static String nearest(String met, Collection<String> known) {
         String best = null;
         int least = 3;
         for (String word : known) {

@@ -2,19 +2,27 @@ package baywright.workspace;
 
 import java.math.BigDecimal;
 
-/** Which numbers a field takes. */
-record Span(BigDecimal least, BigDecimal most, boolean withLeast) {
+/**
+ * Which numbers a field takes.
+ *
+ * @param least     the lowest
+ * @param most      the highest, which it takes
+ * @param withLeast whether it takes the lowest itself
+ */
+public record Span(BigDecimal least, BigDecimal most, boolean withLeast) {
 
     static final Span PERCENT = from(0, 100);
     static final Span RATE = above(0, 100_000);
     static final Span AMOUNT = from(0, 1_000_000);
     static final Span MONEY = from(0, 100_000_000);
 
-    static Span from(long least, long most) {
+    /** Both ends belong to it. */
+    public static Span from(long least, long most) {
         return new Span(BigDecimal.valueOf(least), BigDecimal.valueOf(most), true);
     }
 
-    static Span above(long least, long most) {
+    /** The lower end does not belong to it. */
+    public static Span above(long least, long most) {
         return new Span(BigDecimal.valueOf(least), BigDecimal.valueOf(most), false);
     }
 

@@ -97,7 +97,8 @@ final class TextFile {
         return new Unreadable(Report.ofFile(name, what, mend));
     }
 
-    private static Report decode(String name, byte[] bytes) throws Unreadable {
+    /** The text that bytes are, with what is odd about them. */
+    static Report decode(String name, byte[] bytes) throws Unreadable {
         if (looksLikeUtf16(bytes)) {
             throw unreadable(name, "the text is in UTF-16", "save it as UTF-8");
         }

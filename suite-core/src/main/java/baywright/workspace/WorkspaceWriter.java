@@ -123,17 +123,17 @@ public final class WorkspaceWriter implements AutoCloseable {
                 name + ": not saved, the file could not be read; mend it and open the workspace again");
     }
 
-    // scripts
+    // scripts and other texts
 
     /**
-     * Saves, adds or removes a stage script.
+     * Saves, adds or removes a stage script, or another text that is kept as it is written.
      *
      * @param name   below the workspace, such as {@code stages/wash/rinse.groovy}
      * @param before what the file held when it was read; empty: there was none
      * @param text   what it is to hold; empty: it is to be removed
      * @throws WorkspaceException when the file has been changed by someone else, or when the disk refuses; it is then as it was
      */
-    public void saveScript(String name, Optional<String> before, Optional<String> text) {
+    public void saveText(String name, Optional<String> before, Optional<String> text) {
         Path file = workspace.root().resolve(name);
         try {
             requireSameBytes(name, file, before);
@@ -149,7 +149,7 @@ public final class WorkspaceWriter implements AutoCloseable {
         }
     }
 
-    /** A script may be empty or begin with a mark: it is compared as it is. */
+    /** A text may be empty or begin with a mark: it is compared as it is. */
     private static void requireSameBytes(String name, Path file, Optional<String> before) throws IOException {
         boolean isThere = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
         boolean same = before.isPresent()
