@@ -5,6 +5,7 @@ import baywright.script.Problem;
 import baywright.script.Problem.Severity;
 import baywright.script.ScriptFault;
 import baywright.script.Value;
+import baywright.script.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -65,10 +66,19 @@ final class LazyStages {
 
         @Override
         public StageTerms of(Map<String, Value> with, Map<String, Value> surveyed) {
+            return script().of(with, surveyed);
+        }
+
+        @Override
+        public Optional<Wording> wording() {
+            return script().wording();
+        }
+
+        private ScriptTerms script() {
             if (script == null) {
                 script = read();
             }
-            return script.of(with, surveyed);
+            return script;
         }
 
         private ScriptTerms read() {

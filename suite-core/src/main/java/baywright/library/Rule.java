@@ -1,6 +1,7 @@
 package baywright.library;
 
 import baywright.script.Place;
+import baywright.script.Wording;
 import java.util.List;
 import java.util.Optional;
 
@@ -122,6 +123,11 @@ public record Rule(String id, String title, String reason, At at, List<Ask> asks
          * @throws baywright.script.ScriptFault when its conditions cannot be worked out for them
          */
         Optional<Spoken> of(List<Object> answers);
+
+        /** What it judges by; empty when that is no script. */
+        default Optional<Wording> wording() {
+            return Optional.empty();
+        }
     }
 
     public Rule {

@@ -9,6 +9,7 @@ import baywright.script.Place;
 import baywright.script.Problems;
 import baywright.script.ScriptFault;
 import baywright.script.Value;
+import baywright.script.Wording;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -22,10 +23,11 @@ final class ScriptJudge implements Rule.Judge {
     private static final Place ANSWER = Place.ofFile("answer");
 
     private final List<RuleBlock.Line> lines;
-    private final Names around;
+    private final Surroundings around;
     private final Map<String, Integer> numbers = new HashMap<>();
+    private final AnswerTree known = new AnswerTree();
 
-    ScriptJudge(List<RuleBlock.Line> lines, List<Ask> asks, Names around) {
+    ScriptJudge(List<RuleBlock.Line> lines, List<Ask> asks, Surroundings around) {
         this.lines = List.copyOf(lines);
         this.around = around;
         asks.forEach(a -> numbers.put(a.text(), numbers.size()));
@@ -33,6 +35,10 @@ final class ScriptJudge implements Rule.Judge {
 
     @Override
     public Optional<Spoken> of(List<Object> answers) {
+        return known.of(answers, this::judge);
+    }
+
+    private Optional<Spoken> judge(List<Object> answers) {
         Names given = new Given(answers);
         for (RuleBlock.Line line : lines) {
             Problems problems = new Problems();
@@ -51,6 +57,19 @@ final class ScriptJudge implements Rule.Judge {
             }
         }
         return Optional.empty();
+    }
+
+    @Override
+    public Optional<Wording> wording() {
+        Wording wording = new Wording(Set.of());
+        for (RuleBlock.Line line : lines) {
+            wording.add(
+                    line.severity().name(),
+                    Value.of(line.severity().name(), line.block().place()));
+            wording.add(List.of(line.block()), line.scope());
+        }
+        around.addTo(wording);
+        return Optional.of(wording);
     }
 
     private final class Given implements Names {

@@ -7,9 +7,12 @@ import baywright.script.Problems;
 import baywright.script.ScriptFault;
 import baywright.script.Steps;
 import baywright.script.Value;
+import baywright.script.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Works out a stage's terms by running its script, and keeps the last ones: most steps agree on what they read. */
 final class ScriptTerms implements Stage.TermsSource {
@@ -41,6 +44,16 @@ final class ScriptTerms implements Stage.TermsSource {
         StageTerms terms = workOut(names);
         keep(new Known(names.raw(terms.dependsOn()), terms));
         return terms;
+    }
+
+    /** Examples are no part of what a stage says for a use. */
+    @Override
+    public Optional<Wording> wording() {
+        Wording wording = new Wording(Set.of("example"));
+        line.others().forEach(met -> wording.add(met.block().body(), met.scope()));
+        wording.add(line.own().block().body(), line.own().scope());
+        around.addTo(wording);
+        return Optional.of(wording);
     }
 
     private static boolean agrees(Known one, StageNames names) {

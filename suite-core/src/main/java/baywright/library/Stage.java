@@ -2,8 +2,10 @@ package baywright.library;
 
 import baywright.script.Place;
 import baywright.script.Value;
+import baywright.script.Wording;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One kind of work, defined by a script.
@@ -43,6 +45,11 @@ public record Stage(
          * @param facts surveyed facts by id; missing ones take their usual value
          */
         StageTerms of(Map<String, Value> with, Map<String, Value> facts);
+
+        /** What it is worked out from; empty when that is no script. */
+        default Optional<Wording> wording() {
+            return Optional.empty();
+        }
     }
 
     /** A stage that is like no other. */

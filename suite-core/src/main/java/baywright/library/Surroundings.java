@@ -5,6 +5,7 @@ import baywright.script.Names;
 import baywright.script.Nearest;
 import baywright.script.Problems;
 import baywright.script.Value;
+import baywright.script.Wording;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -38,6 +39,15 @@ final class Surroundings implements Names {
                 .filter(c -> !used.contains(c.id()))
                 .forEach(c -> problems.warning(
                         c.place(), "unused", "no stage reads the constant '" + c.id() + "'", "constant"));
+    }
+
+    /** Adds the constants that scripts may read, those that they name. */
+    void addTo(Wording wording) {
+        for (Constant constant : constants.all()) {
+            if (wording.isComposed() || wording.names().contains(constant.id())) {
+                wording.add(constant.id(), constant.value());
+            }
+        }
     }
 
     @Override

@@ -26,7 +26,7 @@ public record GoalEnd(AskedGoal goal, List<Where> holds, List<Where> lacks) {
 
     /** The goals in their order; those that ask for nothing on this vehicle are left out, as no plan can miss them. */
     public static List<GoalEnd> of(Setting setting, List<AskedGoal> goals, Proof proof) {
-        StateIndex states = Prover.forSetting(setting).states();
+        StateIndex states = new StateIndex(setting.library().states());
         List<GoalEnd> ends = new ArrayList<>();
         for (AskedGoal goal : goals) {
             List<Where> holds = new ArrayList<>();

@@ -41,4 +41,15 @@ public final class Booked {
         return (stage == null ? presence.work().stage() : stage.title()) + " ("
                 + presence.work().step() + ")";
     }
+
+    /** Whether another one brings the same into the same bays at the same times. */
+    public boolean bringsTheSame(Booked other) {
+        return brings().equals(other.brings());
+    }
+
+    private List<List<Object>> brings() {
+        return presences.stream()
+                .map(p -> List.<Object>of(words(p), p.bay(), p.from(), p.to(), p.things()))
+                .toList();
+    }
 }

@@ -58,31 +58,23 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** A workspace with its library, ready to prove and price jobs. */
 public final class Site {
 
-    /** Days from one arrival to another within which two jobs may meet in the shop. */
-    private static final long NEIGHBOURS = 30;
-
     private final Workspace workspace;
     private final Shop shop;
     private final Library library;
     private final List<Problem> warnings;
     private final Clock clock;
-    private final List<Job> jobs;
-    private final Map<String, Beside> booked;
-
-    /** A job with what it says to the jobs beside it. */
-    private record Beside(Job job, Booked booked) {}
+    private final Neighbours neighbours;
 
     private Site(
             Workspace workspace,
@@ -90,15 +82,13 @@ public final class Site {
             Library library,
             List<Problem> warnings,
             Clock clock,
-            List<Job> jobs,
-            Map<String, Beside> booked) {
+            Function<Site, Neighbours> neighbours) {
         this.workspace = workspace;
         this.shop = shop;
         this.library = library;
         this.warnings = warnings;
         this.clock = clock;
-        this.jobs = jobs;
-        this.booked = booked;
+        this.neighbours = neighbours.apply(this);
     }
 
     /** A site whose jobs are those of its workspace. */
@@ -106,17 +96,43 @@ public final class Site {
         List<Job> jobs =
                 workspace.jobs().stream().flatMap(file -> file.job().stream()).toList();
         return new Site(
-                workspace, workspace.shop().orElseThrow(), library, warnings, clock, jobs, new ConcurrentHashMap<>());
+                workspace,
+                workspace.shop().orElseThrow(),
+                library,
+                warnings,
+                clock,
+                site -> Neighbours.of(jobs, site::booked));
     }
 
     /** The same site with other jobs beside each other, saved or not. */
-    Site withJobs(Collection<Job> others) {
-        return new Site(workspace, shop, library, warnings, clock, List.copyOf(others), booked);
+    public Site withJobs(Collection<Job> others) {
+        return new Site(workspace, shop, library, warnings, clock, site -> neighbours.withJobs(List.copyOf(others)));
     }
 
     /** The same site with another workspace and library. */
     Site with(Workspace other, Library stages, List<Problem> wrong) {
-        return new Site(other, other.shop().orElseThrow(), stages, wrong, clock, jobs, new ConcurrentHashMap<>());
+        return new Site(
+                other, other.shop().orElseThrow(), stages, wrong, clock, site -> Neighbours.of(jobs(), site::booked));
+    }
+
+    /**
+     * The same site with another library, for those who look at what becomes of its jobs.
+     *
+     * @param alike jobs that say the same to those beside them with either library, which is then not worked out again
+     */
+    public Site withLibrary(Library stages, Predicate<Job> alike) {
+        return new Site(workspace, shop, stages, warnings, clock, site -> neighbours.under(site::booked, alike));
+    }
+
+    /** The same site at one moment, so that whatever is worked out later is worked out for then. */
+    public Site stopped() {
+        return new Site(
+                workspace,
+                shop,
+                library,
+                warnings,
+                Clock.fixed(clock.instant(), clock.getZone()),
+                site -> Neighbours.of(jobs(), site::booked));
     }
 
     /**
@@ -161,7 +177,7 @@ public final class Site {
 
     /** Its jobs that can be used, among which one looks for its neighbours. */
     public List<Job> jobs() {
-        return jobs;
+        return neighbours.jobs();
     }
 
     /** What is wrong with shop, price list, shapes and scripts without making them useless. */
@@ -359,7 +375,16 @@ public final class Site {
 
     /** Proves a job's plan, checks its safety and, when nothing stops it, prices it. */
     public WorkedJob work(Job job) {
-        JudgedJob judged = judge(job);
+        return work(job, judge(job));
+    }
+
+    /** The same without ways out of what hurts people, for those who work many jobs. */
+    public WorkedJob workOneOfMany(Job job) {
+        Setting setting = setting(job);
+        return work(job, judgeOneOfMany(job, setting, Prover.forSetting(setting)));
+    }
+
+    private WorkedJob work(Job job, JudgedJob judged) {
         if (!judged.holds()) {
             return new WorkedJob(judged, new Refusal(judged.findings()), Optional.empty());
         }
@@ -379,30 +404,25 @@ public final class Site {
 
     private SafetyCase safetyCase(Job job, Setting setting, Proof proof, PlanWork work) {
         return new SafetyCase(
-                setting, job.plan(), proof, work, shop.safety(), job.safety(), workers(), job.vehicles(), beside(job));
+                setting,
+                job.plan(),
+                proof,
+                work,
+                shop.safety(),
+                job.safety(),
+                workers(),
+                job.vehicles(),
+                neighbours.beside(job));
     }
 
     /** The other jobs that come at about the time of this one; none beside a job that nobody knows the arrival of. */
-    private List<Booked> beside(Job job) {
-        List<Booked> others = new ArrayList<>();
-        for (Job other : job.arrives().isPresent() ? jobs : List.<Job>of()) {
-            if (!other.id().equals(job.id()) && near(job, other)) {
-                others.add(booked.compute(
-                                other.id(),
-                                (id, known) -> known != null && known.job().equals(other)
-                                        ? known
-                                        : new Beside(other, booked(other)))
-                        .booked());
-            }
-        }
-        return others;
+    public List<Job> near(Job job) {
+        return neighbours.near(job);
     }
 
-    private static boolean near(Job job, Job other) {
-        return other.arrives().isPresent()
-                && Math.abs(ChronoUnit.DAYS.between(
-                                job.arrives().orElseThrow(), other.arrives().get()))
-                        <= NEIGHBOURS;
+    /** Whether a job brings to those beside it what it brings them at another site. */
+    public boolean bringsTheSame(Job job, Site other) {
+        return neighbours.booked(job).bringsTheSame(other.neighbours.booked(job));
     }
 
     private Booked booked(Job other) {
