@@ -70,14 +70,20 @@ public final class JobEdit {
 
     /** An id made from words for people, which no other job has: {@code Müller, estate} becomes {@code muller-estate}. */
     public static String idFor(String title, Collection<String> taken) {
+        return idFor(title, "job", taken);
+    }
+
+    /** @param otherwise what the id begins with when the words hold nothing that an id may */
+    static String idFor(String title, String otherwise, Collection<String> taken) {
         String plain = Normalizer.normalize(title, Normalizer.Form.NFKD)
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("\\p{M}", "")
                 .replaceAll("[^a-z0-9]+", "-");
         String stem = trimmed(plain, Fields.LONGEST_ID - 4);
-        String id = stem.isEmpty() ? "job" : stem;
+        String first = stem.isEmpty() ? otherwise : stem;
+        String id = first;
         for (int n = 2; taken.contains(id); n++) {
-            id = (stem.isEmpty() ? "job" : stem) + "-" + n;
+            id = first + "-" + n;
         }
         return id;
     }

@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -29,13 +30,43 @@ final class WorkspaceCopy {
             throw new WorkspaceException(folder + ": a workspace cannot be made inside the folder it is copied from");
         }
         checkFree(folder, to);
-        Path part = to.resolveSibling(".making-" + UUID.randomUUID());
-        try {
-            Files.createDirectories(to.getParent());
+        grow(folder, part -> {
             copyTree(from, part);
             if (library.isPresent()) {
                 complete(part, library.get().toAbsolutePath().normalize());
             }
+        });
+    }
+
+    /**
+     * Makes a folder of files with what it lacks from a library.
+     *
+     * @param files text of each by its name in the folder
+     */
+    static void make(Map<String, String> files, Path library, Path folder) {
+        checkThere(library);
+        checkFree(folder, folder.toAbsolutePath().normalize());
+        grow(folder, part -> {
+            Files.createDirectory(part);
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                Files.writeString(part.resolve(file.getKey()), file.getValue());
+            }
+            complete(part, library.toAbsolutePath().normalize());
+        });
+    }
+
+    /** Fills a folder. */
+    private interface Filling {
+        void fill(Path folder) throws IOException;
+    }
+
+    /** What breaks off must not look like a workspace, so it grows under another name. */
+    private static void grow(Path folder, Filling filling) {
+        Path to = folder.toAbsolutePath().normalize();
+        Path part = to.resolveSibling(".making-" + UUID.randomUUID());
+        try {
+            Files.createDirectories(to.getParent());
+            filling.fill(part);
             Files.deleteIfExists(to);
             Files.move(part, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
