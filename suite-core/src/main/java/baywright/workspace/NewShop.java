@@ -124,6 +124,11 @@ public record NewShop(
         return report.problems();
     }
 
+    /** An id out of its name, which also serves as the name of its folder. */
+    public String id() {
+        return JobEdit.idFor(name, "shop", List.of());
+    }
+
     /** The text of its {@code shop.json}. */
     String text() {
         return JsonForm.of(draft().onto(null));
@@ -132,7 +137,7 @@ public record NewShop(
     private Draft draft() {
         return Draft.object()
                 .with("schema", Draft.text("baywright/" + ShopJson.KIND + "/" + ShopJson.VERSION))
-                .with("id", Draft.text(JobEdit.idFor(name, "shop", List.of())))
+                .with("id", Draft.text(id()))
                 .with("name", Draft.text(name.strip()))
                 .with("currency", Draft.text(currency.strip().toUpperCase(Locale.ROOT)))
                 .with("timeZone", Draft.text(timeZone.strip()))

@@ -136,17 +136,16 @@ public final class Suite {
     public JFrame makeWindow() {
         SuiteAction open = SuiteAction.of("open", texts.of("action.open"), d -> chooseWorkspace())
                 .withKey("menu O");
-        SuiteAction demo = SuiteAction.of("demo", texts.of("action.demo"), d -> openDemo());
-        List<SuiteAction> own = new ArrayList<>(actions(open));
+        List<SuiteAction> ways = new ArrayList<>();
         if (around.home().isPresent()) {
-            own.add(1, demo);
+            ways.add(SuiteAction.of("demo", texts.of("action.demo"), d -> openDemo()));
+            ways.add(SuiteAction.of("new-shop", texts.of("action.new-shop"), d -> newShop()));
         }
+        ways.add(open);
+        List<SuiteAction> own = new ArrayList<>(ways);
+        own.addAll(actions());
         start = new StartPage(
-                own.subList(0, around.home().isPresent() ? 2 : 1).stream()
-                        .sorted((a, b) -> a.id().compareTo(b.id()))
-                        .map(action -> ShellActions.swing(action, desk))
-                        .toList(),
-                this::open);
+                ways.stream().map(action -> ShellActions.swing(action, desk)).toList(), this::open);
         start.welcome(recent.workspaces());
         window = new ShellWindow(desk, host, own, start, this::fault);
         window.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
@@ -163,9 +162,8 @@ public final class Suite {
         return window;
     }
 
-    private List<SuiteAction> actions(SuiteAction open) {
+    private List<SuiteAction> actions() {
         return List.of(
-                open,
                 SuiteAction.of("save", texts.of("action.save"), d -> save())
                         .withKey("menu S")
                         .when(state -> state.unsaved()),
@@ -331,6 +329,18 @@ public final class Suite {
         if (chooser.showOpenDialog(window) == JFileChooser.APPROVE_OPTION) {
             open(chooser.getSelectedFile().toPath());
         }
+    }
+
+    /** Asks for what a new shop needs, makes it and opens it. */
+    private void newShop() {
+        new NewShopDialog(
+                        window,
+                        desk,
+                        around.home().orElseThrow().resolve("stage-scripts"),
+                        UserFolders.home(),
+                        around.locale(),
+                        this::open)
+                .setVisible(true);
     }
 
     /** Copies the demo below the user's own folder, unless it is there, and opens its first shop. */
