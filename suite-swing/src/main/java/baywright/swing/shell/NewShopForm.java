@@ -51,7 +51,6 @@ final class NewShopForm extends WidePanel {
     private final transient Path library;
     private final transient Path home;
     private final transient Consumer<Path> made;
-    private final transient Locale locale;
     private final transient Map<String, Entry> fields = new LinkedHashMap<>();
     private final transient List<BayRow> bays = new ArrayList<>();
     private final transient List<PersonRow> people = new ArrayList<>();
@@ -91,7 +90,6 @@ final class NewShopForm extends WidePanel {
         this.desk = desk;
         this.library = library;
         this.home = home;
-        this.locale = locale;
         this.made = made;
         NewShop usual = NewShop.usual(locale, ZoneId.systemDefault());
         this.grades = List.copyOf(usual.charge().keySet());
