@@ -1,6 +1,5 @@
 package baywright.site;
 
-import baywright.editor.StageText;
 import baywright.library.Item;
 import baywright.library.ScriptCache;
 import baywright.library.Stage;
@@ -8,6 +7,7 @@ import baywright.plan.ExampleCheck;
 import baywright.plan.StepWork;
 import baywright.quantity.Quantity;
 import baywright.script.Problem;
+import baywright.script.Type;
 import baywright.vehicle.Shape;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -113,7 +113,7 @@ public record FirstStage(
         Set<Fault> faults = EnumSet.noneOf(Fault.class);
         if (title.isBlank()) {
             faults.add(Fault.NO_TITLE);
-        } else if (!StageText.isId(id)) {
+        } else if (!Type.isId(id)) {
             faults.add(Fault.BAD_ID);
         } else if (shop.site().library().stageById().containsKey(id)
                 || shop.texts().containsKey(file())) {

@@ -37,6 +37,9 @@ public final class TestDesk implements Desk {
     /** Titles of the changes made, in order; taken back ones too. */
     public final List<String> titles = new ArrayList<>();
 
+    /** How often it was asked to save. */
+    public int saves;
+
     private final List<DeskListener> listeners = new ArrayList<>();
     private final Deque<DeskState> done = new ArrayDeque<>();
     private final Deque<DeskState> undone = new ArrayDeque<>();
@@ -126,6 +129,11 @@ public final class TestDesk implements Desk {
         joins = "";
         done.push(state);
         become(undone.pop());
+    }
+
+    @Override
+    public void save() {
+        saves++;
     }
 
     @Override

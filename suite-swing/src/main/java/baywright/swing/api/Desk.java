@@ -30,6 +30,9 @@ public interface Desk {
     /** Changes the shop, with undo. */
     void change(Change change);
 
+    /** Saves everything in the background, as the user does with the key for it. */
+    void save();
+
     /** Shows another workbench, there a place. */
     void go(Destination place);
 

@@ -9,8 +9,10 @@ import baywright.editor.StageText;
 import baywright.editor.TextEdit;
 import baywright.editor.TextPlaces;
 import baywright.library.Library;
+import baywright.library.ScriptCache;
 import baywright.script.Place;
 import baywright.script.Problem;
+import baywright.site.FirstStage;
 import baywright.site.OpenShop;
 import baywright.swing.api.Change;
 import baywright.swing.api.Desk;
@@ -43,6 +45,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import javax.swing.SwingUtilities;
 
 /** The library workbench: what there is on the left, the script in the middle, the bench on the right. */
 final class LibraryView implements WorkbenchView, ScriptPane.Listener {
@@ -100,7 +103,10 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
         JSplitPane writing = split(JSplitPane.VERTICAL_SPLIT, script, problems, 1);
         problems.setMinimumSize(new Dimension(0, UIScale.scale(PROBLEMS_HEIGHT)));
         middle.add(
-                new EmptyState(texts.of("empty.heading"), texts.of("empty.text"), List.of(doing("new", this::askNew))),
+                new EmptyState(
+                        texts.of("empty.heading"),
+                        texts.of("empty.text"),
+                        List.of(doing("guide", this::guide), doing("new", this::askNew))),
                 EMPTY);
         middle.add(writing, SCRIPT);
         bench.setPreferredSize(new Dimension(UIScale.scale(BENCH_WIDTH), 0));
@@ -146,6 +152,7 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
                 action("new", d -> askNew())
                         .withKey("menu alt N")
                         .when(s -> s.shop().isPresent()),
+                action("guide", d -> guide()).when(s -> s.shop().isPresent()),
                 action("copy", d -> askCopy()).when(s -> stage().isPresent()),
                 action("delete", d -> stage().ifPresent(this::delete)).when(s -> stage().isPresent()),
                 action("rename", d -> askRename())
@@ -296,6 +303,8 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
             if (entry.isEmpty() && contents.count() == 0) {
                 pending = Optional.of(place);
             }
+        } else if (where.containsKey("guide")) {
+            SwingUtilities.invokeLater(this::guide);
         }
     }
 
@@ -493,6 +502,25 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
                 .shop()
                 .ifPresent(shop -> dialogs.newStage(whole, shop.site().library(), id -> taken(shop, id))
                         .ifPresent(wish -> create(wish)));
+    }
+
+    /** Leads to a first stage by questions. */
+    private void guide() {
+        desk.state().shop().filter(shop -> !shop.isStale()).ifPresent(shop -> {
+            GuideDialog[] dialog = new GuideDialog[1];
+            GuidePane pane = new GuidePane(desk, texts, shop, ScriptCache.ofUser(), (stage, text) -> {
+                dialog[0].dispose();
+                take(stage, text);
+            });
+            dialog[0] = new GuideDialog(whole, texts, pane);
+            dialog[0].setVisible(true);
+        });
+    }
+
+    /** Takes a stage in that was made by questions, opens it and saves. */
+    void take(FirstStage stage, String text) {
+        add(texts.of("did.new", stage.title()), stage.family(), stage.id(), text);
+        desk.save();
     }
 
     private void askCopy() {

@@ -6,7 +6,9 @@ import baywright.site.Saving;
 import baywright.site.SiteTrouble;
 import baywright.site.UnsavedEdits;
 import baywright.swing.api.Change;
+import baywright.swing.api.Destination;
 import baywright.swing.api.Notice;
+import baywright.swing.api.Subscription;
 import baywright.swing.api.SuiteAction;
 import baywright.swing.api.SuitePlugin;
 import baywright.swing.api.Task;
@@ -29,6 +31,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JFileChooser;
@@ -95,6 +98,7 @@ public final class Suite {
                         Notice.Weight.WARN,
                         texts.of("autosave.failed", String.valueOf(fault.getMessage())),
                         Optional.empty())));
+        desk.saveBy(this::save);
         host.give(desk);
         this.guests = new GuestPlugins(
                 desk, host, around.folder().map(own -> own.resolve(PluginFolders.NAME)), JarPlugins.USUAL_PATIENCE);
@@ -139,6 +143,7 @@ public final class Suite {
         List<SuiteAction> ways = new ArrayList<>();
         if (around.home().isPresent()) {
             ways.add(SuiteAction.of("demo", texts.of("action.demo"), d -> openDemo()));
+            ways.add(SuiteAction.of("first-stage", texts.of("action.first-stage"), d -> firstStage()));
             ways.add(SuiteAction.of("new-shop", texts.of("action.new-shop"), d -> newShop()));
         }
         ways.add(open);
@@ -341,6 +346,23 @@ public final class Suite {
                         around.locale(),
                         this::open)
                 .setVisible(true);
+    }
+
+    /** Leads to a first stage of one's own, in the shop on the desk or, without one, in the demo. */
+    private void firstStage() {
+        Destination guide = new Destination("library", Map.of("guide", "first-stage"));
+        if (desk.state().shop().isPresent()) {
+            desk.go(guide);
+            return;
+        }
+        Subscription[] once = new Subscription[1];
+        once[0] = desk.listen((before, now) -> {
+            if (now.shop().isPresent() && !now.working()) {
+                once[0].close();
+                desk.go(guide);
+            }
+        });
+        openDemo();
     }
 
     /** Copies the demo below the user's own folder, unless it is there, and opens its first shop. */
