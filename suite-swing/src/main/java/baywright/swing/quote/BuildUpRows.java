@@ -5,6 +5,7 @@ import baywright.money.BuildUp.Bar;
 import baywright.money.BuildUp.What;
 import baywright.money.LineKind;
 import baywright.money.Quote;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.table.AbstractTableModel;
@@ -100,7 +101,9 @@ final class BuildUpRows extends AbstractTableModel {
 
     /** What is added has a plus, what is let off a minus, sums neither. */
     private String signed(Bar bar) {
-        String amount = figures.bare(bar.amount().abs());
+        BigDecimal size = bar.amount().abs();
+        // less than a coin may have been rounded away
+        String amount = bar.what() == What.ROUNDING ? figures.exact(size) : figures.bare(size);
         if (bar.what().isSum()) {
             return amount;
         }

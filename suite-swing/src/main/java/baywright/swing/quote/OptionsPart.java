@@ -35,8 +35,8 @@ import net.miginfocom.swing.MigLayout;
 final class OptionsPart extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    private static final int[] WIDTHS = {124, 73, 73, 58, 52};
-    private static final int EDGE = 4;
+    private static final int[] WIDTHS = {112, 74, 74, 56, 48};
+    private static final int EDGE = 3;
     private static final int ROWS = 3;
 
     /** Columns. */

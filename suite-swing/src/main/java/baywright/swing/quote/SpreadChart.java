@@ -32,6 +32,9 @@ final class SpreadChart extends JComponent {
     private static final int LABELS = 4;
     private static final float DASH = 4;
 
+    /** Free at both ends, so that the name of a line there is not cut. */
+    private static final double EDGE = 0.1;
+
     /** Room above the highest bar for the names of the lines, which stand at two heights so that near ones do not meet. */
     private static final double ROOM = 1.36;
 
@@ -91,7 +94,7 @@ final class SpreadChart extends JComponent {
         double[] sorted = now.sample().sorted();
         double low = Math.min(sorted[0], now.limit().orElse(sorted[0]));
         double high = Math.max(sorted[sorted.length - 1], now.limit().orElse(sorted[0]));
-        double room = Math.max((high - low) * 0.04, 1e-6);
+        double room = Math.max((high - low) * EDGE, 1e-6);
         chart.getStyler().setXAxisMin(low - room).setXAxisMax(high + room);
         double top = bars(chart, sorted);
         chart.getStyler().setYAxisMin(0.0).setYAxisMax(top * ROOM);

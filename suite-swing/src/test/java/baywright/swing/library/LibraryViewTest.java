@@ -388,6 +388,14 @@ class LibraryViewTest {
     }
 
     @Test
+    void aPlaceInThePriceListIsChosenInTheTree() {
+        onEventThread(() -> {
+            view.show(new Destination("library", Map.of("item", "ppe-allowance")));
+            assertThat(view.tree().chosen()).map(Entry::id).contains("ppe-allowance");
+        });
+    }
+
+    @Test
     void withoutAShopNothingBreaks() {
         onEventThread(() -> {
             view.show(DeskState.EMPTY);

@@ -12,6 +12,7 @@ import baywright.swing.DemoShops;
 import baywright.swing.Screen;
 import baywright.swing.TestDesk;
 import baywright.swing.api.DeskState;
+import baywright.swing.api.Destination;
 import baywright.swing.api.Notice;
 import baywright.swing.api.Remark;
 import com.formdev.flatlaf.FlatLaf;
@@ -22,6 +23,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -111,6 +113,17 @@ class PapersViewTest {
         Remark remark = new Remark("rule", severity, Optional.empty(), Optional.empty(), "Set up a platform.");
         return new DeskState(
                 state.shop(), state.jobId(), state.worked(), List.of(remark), state.working(), state.unsaved());
+    }
+
+    @Test
+    void anotherWorkbenchCanSendToAPaper() throws Exception {
+        open(Optional.empty());
+        run(() -> view.show(new Destination("papers", Map.of("paper", "card"))));
+        assertThat(on(() -> view.papers().getSelectedItem())).isEqualTo(Paperwork.CARD);
+        run(() -> view.show(new Destination("papers", Map.of("paper", "receipt"))));
+        assertThat(on(() -> view.papers().getSelectedItem()))
+                .as("an unknown one")
+                .isEqualTo(Paperwork.CARD);
     }
 
     @Test
