@@ -26,13 +26,24 @@ final class CautionRule {
     List<Finding> check() {
         List<Finding> findings = new ArrayList<>();
         for (Caution caution : Caution.values()) {
-            all.work().steps().stream()
-                    .filter(w -> concerns(caution, w))
-                    .findFirst()
-                    .filter(w -> !saidBy(caution, w))
-                    .ifPresent(w -> findings.add(finding(caution, w)));
+            first(caution).filter(w -> !saidBy(caution, w)).ifPresent(w -> findings.add(finding(caution, w)));
         }
         return findings;
+    }
+
+    /** Each caution that the plan brings, also one that a rule of the library speaks of already. */
+    List<Cautioned> cautions() {
+        List<Cautioned> cautions = new ArrayList<>();
+        for (Caution caution : Caution.values()) {
+            first(caution)
+                    .ifPresent(w -> cautions.add(
+                            new Cautioned(caution, w.step(), all.job().acknowledged(caution.id()))));
+        }
+        return cautions;
+    }
+
+    private Optional<StepWork> first(Caution caution) {
+        return all.work().steps().stream().filter(w -> concerns(caution, w)).findFirst();
     }
 
     private Finding finding(Caution caution, StepWork work) {

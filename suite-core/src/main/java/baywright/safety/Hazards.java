@@ -6,7 +6,9 @@ import baywright.library.StageTerms;
 import baywright.library.StageTerms.Risk;
 import baywright.plan.Bay;
 import baywright.plan.StepWork;
+import baywright.script.Place;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -79,6 +81,19 @@ final class Hazards {
                 .flatMap(r -> r.level().stream())
                 .mapToDouble(q -> q.inBase().doubleValue())
                 .max();
+    }
+
+    /** The line of a script that gives the level that counts; empty where the job gives it or no line does. */
+    Optional<Place> levelLine(StepWork work, Agent agent) {
+        JobSafety.StepSafety own = all.job().step(work.step());
+        if ((agent == Agent.VIBRATION ? own.vibration() : own.noise()).isPresent()) {
+            return Optional.empty();
+        }
+        return terms(work).stream()
+                .flatMap(t -> t.hazards().risks().stream())
+                .filter(r -> r.kind().equals(agent.risk()) && r.level().isPresent())
+                .max(Comparator.comparing(r -> r.level().get().inBase()))
+                .map(r -> r.origin().place());
     }
 
     static String bayKind(StepWork work) {

@@ -5,6 +5,8 @@ import baywright.plan.Step;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,6 +88,35 @@ public record JobSafety(
 
     public Optional<Acknowledgement> acknowledged(String id) {
         return acknowledgements.stream().filter(a -> a.id().equals(id)).findFirst();
+    }
+
+    /** The same with a named person's answer for a caution, in place of an earlier one for it. */
+    public JobSafety acknowledged(Acknowledgement answer) {
+        List<Acknowledgement> all = new ArrayList<>(withoutAnswer(answer.id()).acknowledgements);
+        all.add(answer);
+        return new JobSafety(all, climate, steps);
+    }
+
+    /** The same with nobody's answer for a caution. */
+    public JobSafety withoutAnswer(String caution) {
+        return new JobSafety(
+                acknowledgements.stream().filter(a -> !a.id().equals(caution)).toList(), climate, steps);
+    }
+
+    /** The same with air and surface of a day, in place of earlier ones of that day; days in order. */
+    public JobSafety with(DayClimate air) {
+        List<DayClimate> all = new ArrayList<>(withoutClimate(air.day()).climate);
+        all.add(air);
+        all.sort(Comparator.comparing(DayClimate::day));
+        return new JobSafety(acknowledgements, all, steps);
+    }
+
+    /** The same with no air and surface of a day. */
+    public JobSafety withoutClimate(LocalDate day) {
+        return new JobSafety(
+                acknowledgements,
+                climate.stream().filter(c -> !c.day().equals(day)).toList(),
+                steps);
     }
 
     /** The same with one step done otherwise. */

@@ -149,6 +149,12 @@ public final class JobEdit {
         return this;
     }
 
+    /** Other words about its safety. */
+    public JobEdit safety(JobSafety other) {
+        parts.safety = other;
+        return this;
+    }
+
     /**
      * The changed job.
      *
@@ -175,7 +181,26 @@ public final class JobEdit {
         wordsFit(job.vehicle().description());
         wordsFit(job.vehicle().colour());
         job.wishes().forEach(JobEdit::wordsFit);
+        job.safety().acknowledgements().forEach(JobEdit::answerFits);
+        job.safety().climate().forEach(JobEdit::climateFits);
         return job;
+    }
+
+    private static void answerFits(JobSafety.Acknowledgement answer) {
+        refuseUnless(!answer.by().isBlank(), "nobody is named; give the name of the person who answers for it");
+        wordsFit(answer.by());
+        yearFits(answer.at());
+    }
+
+    private static void climateFits(JobSafety.DayClimate air) {
+        yearFits(air.day().atStartOfDay());
+        fits("the air's temperature in °C", air.temperature(), JobSafetyJson.CELSIUS);
+        fits("the relative humidity in percent", air.humidity(), JobSafetyJson.HUMIDITY);
+        air.surface().ifPresent(s -> fits("the surface's temperature in °C", s, JobSafetyJson.CELSIUS));
+    }
+
+    private static void fits(String what, BigDecimal number, Span span) {
+        refuseUnless(span.holds(number), what + " is out of range; give a number " + span.words());
     }
 
     private static void yearFits(LocalDateTime time) {

@@ -17,8 +17,8 @@ import java.util.Set;
 final class JobSafetyJson {
 
     private static final String A_DAY = "a day such as \"2026-12-07\", years 2000 to 2100";
-    private static final Span CELSIUS = Span.from(-40, 90);
-    private static final Span HUMIDITY = Span.above(0, 100);
+    static final Span CELSIUS = Span.from(-40, 90);
+    static final Span HUMIDITY = Span.above(0, 100);
     private static final Span LEVEL = Span.from(0, 200);
 
     private JobSafetyJson() {}

@@ -9,6 +9,7 @@ import baywright.plan.Severity;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,6 +94,17 @@ class CautionRuleTest {
         assertThat(open(plan(caution).job(answered).check())).contains(caution);
     }
 
+    @ParameterizedTest
+    @EnumSource(Caution.class)
+    void whatMustBeAnsweredForIsListedWithWhoDoes(Caution caution) {
+        JobSafety.Acknowledgement answer = new JobSafety.Acknowledgement(caution.id(), "Maren Thistlewick", MONDAY);
+        SafetyCase open = plan(caution).build();
+        assertThat(SafetyCheck.cautions(open)).contains(new Cautioned(caution, "s1", Optional.empty()));
+        SafetyCase signed =
+                plan(caution).job(JobSafety.NONE.acknowledged(answer)).build();
+        assertThat(SafetyCheck.cautions(signed)).contains(new Cautioned(caution, "s1", Optional.of(answer)));
+    }
+
     /** The library's rule asks for the same signature as the caution: while it stops the step the caution is silent. */
     @Test
     void highVoltageIsSpokenOfOnce() {
@@ -108,6 +120,9 @@ class CautionRuleTest {
         SafetyCase unsigned = ruled.build();
         assertThat(unsigned.proof().findings()).extracting(Finding::code).contains("rule-forbids");
         assertThat(open(SafetyCheck.of(unsigned))).doesNotContain(Caution.HIGH_VOLTAGE);
+        assertThat(SafetyCheck.cautions(unsigned))
+                .extracting(Cautioned::caution)
+                .contains(Caution.HIGH_VOLTAGE);
         SafetyCase signed = ruled.facts(Map.of("drive", "high-voltage", "trained-signed", "true"))
                 .build();
         assertThat(signed.proof().findings()).extracting(Finding::code).doesNotContain("rule-forbids");

@@ -119,6 +119,52 @@ class SafetyCheckTest {
     }
 
     @Test
+    void whatAWayOutWouldGiveIsWhatItGives() {
+        SafetyCase all = compounding().job(AT_EIGHT).build();
+        for (Remedy remedy : SafetyCheck.of(all).remedies()) {
+            SafetyReport after = SafetyCheck.after(all, remedy);
+            assertThat(after.holds()).as(remedy.toString()).isTrue();
+            assertThat(after).isEqualTo(SafetyCheck.withoutRemedies(all.with(remedy.applyTo(all.plan(), all.job()))));
+            assertThat(DoseShare.worst(after.days(), all.settings())
+                            .orElseThrow()
+                            .share())
+                    .isLessThan(1);
+        }
+    }
+
+    @Test
+    void aLevelIsTracedToItsLineUntilTheJobSaysItsOwn() {
+        Cases two =
+                new Cases().stage("rub", "hazards {", "    risk 'noise', 80.dB", "    risk 'vibration', 3.ms2", "}");
+        SafetyCase all = two.step("rub", "bonnet").build();
+        assertThat(SafetyCheck.levelLine(all, "s1", Agent.VIBRATION).orElseThrow())
+                .satisfies(place -> {
+                    assertThat(place.file()).isEqualTo("own/rub.groovy");
+                    assertThat(place.line()).isEqualTo(7);
+                });
+        assertThat(SafetyCheck.levelLine(two.job(AT_EIGHT).build(), "s1", Agent.VIBRATION))
+                .isEmpty();
+        assertThat(SafetyCheck.levelLine(all, "s9", Agent.NOISE)).isEmpty();
+    }
+
+    @Test
+    void eachDayOfWorkSaysWhatItsStepsAskOfTheWeather() {
+        SafetyCase all = new Cases()
+                .stage("coat", "climate { between 10.C, 25.C }")
+                .stage("rub", "hazards { risk 'dust' }")
+                .step("rub", "bonnet")
+                .step("coat", Optional.of(MONDAY.plusDays(1)), "bonnet")
+                .build();
+        List<DayBounds> days = SafetyCheck.climate(all);
+        assertThat(days).extracting(DayBounds::day).containsExactly(DAY, DAY.plusDays(1));
+        assertThat(days.get(0).steps()).isEmpty();
+        assertThat(days.get(1).steps()).singleElement().satisfies(s -> {
+            assertThat(s.step()).isEqualTo("s2");
+            assertThat(s.bounds().coldest().orElseThrow().inBase()).isEqualByComparingTo("10");
+        });
+    }
+
+    @Test
     void aSecondVibratingStepMayWaitForTheNextDay() {
         SafetyCase all = new Cases()
                 .stage("a", "time { attended 200.min, 200.min, 200.min }", "hazards { risk 'vibration', 7.ms2 }")

@@ -94,6 +94,21 @@ class JobEditTest {
     }
 
     @Test
+    void wordsAboutSafetyAreHeldToWhatTheFileMayHold() {
+        LocalDateTime day = LocalDateTime.of(2026, 12, 7, 8, 0);
+        JobSafety answered = JobSafety.NONE.acknowledged(new JobSafety.Acknowledgement("jacks", "M. Thistle", day));
+        assertThat(JobEdit.of(BLANK).safety(answered).job().safety()).isEqualTo(answered);
+        JobSafety nobody = JobSafety.NONE.acknowledged(new JobSafety.Acknowledgement("jacks", "  ", day));
+        assertThatThrownBy(() -> JobEdit.of(BLANK).safety(nobody).job()).hasMessageContaining("name of the person");
+        JobSafety damp = JobSafety.NONE.with(new JobSafety.DayClimate(
+                day.toLocalDate(), BigDecimal.valueOf(20), BigDecimal.valueOf(101), Optional.empty()));
+        assertThatThrownBy(() -> JobEdit.of(BLANK).safety(damp).job()).hasMessageContaining("above 0, at most 100");
+        JobSafety hot = JobSafety.NONE.with(new JobSafety.DayClimate(
+                day.toLocalDate(), BigDecimal.valueOf(20), BigDecimal.TEN, Optional.of(BigDecimal.valueOf(91))));
+        assertThatThrownBy(() -> JobEdit.of(BLANK).safety(hot).job()).hasMessageContaining("surface");
+    }
+
+    @Test
     void whatNoFileMayHoldIsRefused() {
         LocalDateTime day = LocalDateTime.of(2026, 12, 7, 8, 0);
         assertThatThrownBy(() -> JobEdit.of(BLANK).title(" ").job()).hasMessageContaining("title");
