@@ -32,6 +32,18 @@ public interface Readout {
     /** A temperature with its unit. */
     String temperature(BigDecimal celsius);
 
+    /** A temperature for a field, without its unit. */
+    String temperatureNumber(BigDecimal celsius);
+
+    /** {@code °C} or {@code °F}. */
+    String temperatureUnit();
+
+    /** What the user typed into a field of {@link #temperatureUnit}, in °C to a hundredth. @throws NumberFormatException when it is no number */
+    BigDecimal temperatureTyped(String text);
+
+    /** What the user typed into a field for a number. @throws NumberFormatException when it is no number */
+    BigDecimal numberTyped(String text);
+
     String number(BigDecimal number, int decimals);
 
     String money(Money money);

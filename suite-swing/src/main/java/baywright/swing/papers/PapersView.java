@@ -127,16 +127,6 @@ final class PapersView implements WorkbenchView {
                         .when(state -> savePage.isEnabled()));
     }
 
-    /** Chooses the paper that is meant. */
-    @Override
-    public void show(Destination place) {
-        for (Paperwork each : Paperwork.values()) {
-            if (each.key().equals(place.where().get("paper"))) {
-                paper.setSelectedItem(each);
-            }
-        }
-    }
-
     @Override
     @SuppressWarnings("ReferenceEquality") // each working out is another one, and comparing whole ones would take long
     public void show(DeskState state) {
@@ -157,6 +147,23 @@ final class PapersView implements WorkbenchView {
                 choosing = false;
             });
         }
+        set();
+    }
+
+    /** A paper by its key, as in {@code hazards}, and a language of papers; what is neither is passed over. */
+    @Override
+    public void show(Destination place) {
+        choosing = true;
+        for (Paperwork one : Paperwork.values()) {
+            if (one.key().equals(place.where().get("paper"))) {
+                paper.setSelectedItem(one);
+            }
+        }
+        String tongue = place.where().getOrDefault("language", "");
+        if (Texts.LANGUAGES.contains(tongue)) {
+            language.setSelectedItem(tongue);
+        }
+        choosing = false;
         set();
     }
 

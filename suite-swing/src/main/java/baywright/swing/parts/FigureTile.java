@@ -12,6 +12,7 @@ import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
+import javax.swing.Icon;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -49,8 +50,17 @@ public final class FigureTile extends JPanel {
 
     /** Shows another amount. */
     public void say(String text) {
+        amount.setIcon(null);
         amount.setText(text);
         getAccessibleContext().setAccessibleName(name.getText() + ": " + text);
+    }
+
+    /** Shows a picture in place of an amount. */
+    public void say(Icon picture, String words) {
+        say(words);
+        amount.setText("");
+        amount.setIcon(picture);
+        amount.setToolTipText(words);
     }
 
     /** Lets it be traced. */

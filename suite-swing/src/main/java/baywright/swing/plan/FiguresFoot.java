@@ -4,10 +4,10 @@ import baywright.money.CapFit;
 import baywright.plan.FilmBudget.Verdict;
 import baywright.plan.FilmBudget.ZoneBudget;
 import baywright.plan.Severity;
-import baywright.safety.Pictogram;
 import baywright.swing.api.Desk;
 import baywright.swing.api.Readout;
 import baywright.swing.parts.FigureTile;
+import baywright.swing.parts.HazardSigns;
 import baywright.swing.parts.SeveritySign;
 import baywright.swing.parts.TonedLabel;
 import baywright.swing.parts.TrailLine;
@@ -16,7 +16,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -27,6 +26,9 @@ import net.miginfocom.swing.MigLayout;
 final class FiguresFoot extends JPanel {
 
     private static final long serialVersionUID = 1L;
+
+    /** Side of a pictogram: as much as a figure is high. */
+    private static final int SIGN = 26;
 
     private final transient Desk desk;
     private final Tile film = new Tile("foot.film", (figures, trails) -> trails.film(figures.film()));
@@ -76,6 +78,14 @@ final class FiguresFoot extends JPanel {
                     .setAccessibleName(Words.of(key) + ": " + figure + (more.isEmpty() ? "" : ", " + more));
         }
 
+        void say(HazardSigns signs, String more) {
+            String words = Words.capital(signs.words());
+            say(words, more, Optional.empty());
+            String name = tile.getAccessibleContext().getAccessibleName();
+            tile.say(signs, words);
+            tile.getAccessibleContext().setAccessibleName(name);
+        }
+
         List<TrailLine> lines() {
             return shown.map(f -> source.lines(f, new Trails(f.worked(), desk.readout())))
                     .orElse(List.of());
@@ -105,13 +115,13 @@ final class FiguresFoot extends JPanel {
                 .ifPresentOrElse(
                         zone -> film(zone, now, trails, readout),
                         () -> film.say(none, Words.of("foot.film.none"), Optional.empty()));
-        hazards.say(
-                now.pictograms().isEmpty()
-                        ? Words.of("foot.hazards.none")
-                        : Words.capital(
-                                now.pictograms().stream().map(Pictogram::title).collect(Collectors.joining(", "))),
-                Words.of("foot.hazards.products", now.hazards().products().size()),
-                Optional.empty());
+        String products =
+                Words.of("foot.hazards.products", now.hazards().products().size());
+        if (now.pictograms().isEmpty()) {
+            hazards.say(Words.of("foot.hazards.none"), products, Optional.empty());
+        } else {
+            hazards.say(new HazardSigns(now.pictograms(), SIGN), products);
+        }
         now.dose()
                 .ifPresentOrElse(
                         dose -> exposure.say(

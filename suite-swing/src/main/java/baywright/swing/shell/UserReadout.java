@@ -29,6 +29,10 @@ public final class UserReadout implements Readout {
     private static final BigDecimal MICROMETRES_IN_MIL = new BigDecimal("25.4");
     private static final BigDecimal LITRES_IN_GALLON = new BigDecimal("3.785411784");
     private static final BigDecimal OUNCES_IN_GALLON = BigDecimal.valueOf(128);
+    /** Fahrenheit degrees in a kelvin, and where water freezes; exact by definition. */
+    private static final BigDecimal DEGREES_IN_KELVIN = new BigDecimal("1.8");
+
+    private static final BigDecimal FREEZING = BigDecimal.valueOf(32);
     private static final BigDecimal MOST_FILM = BigDecimal.valueOf(10_000);
 
     private final Settings settings;
@@ -82,7 +86,7 @@ public final class UserReadout implements Readout {
 
     /** A point always ends the whole part, so that nobody's 112.5 becomes 1125; so does the locale's own mark. */
     private BigDecimal typed(String text) {
-        if (text.matches("[0-9]{1,9}(\\.[0-9]{1,9})?")) {
+        if (text.matches("-?[0-9]{1,9}(\\.[0-9]{1,9})?")) {
             return new BigDecimal(text);
         }
         DecimalFormat format = (DecimalFormat) NumberFormat.getNumberInstance(locale());
@@ -110,11 +114,47 @@ public final class UserReadout implements Readout {
 
     @Override
     public String temperature(BigDecimal celsius) {
-        if (is(TEMPERATURE, "fahrenheit")) {
-            BigDecimal fahrenheit = celsius.multiply(new BigDecimal("1.8")).add(BigDecimal.valueOf(32));
-            return numbers.number(fahrenheit.setScale(0, RoundingMode.HALF_UP), 0) + " °F";
+        if (inFahrenheit()) {
+            return numbers.number(fahrenheit(celsius).setScale(0, RoundingMode.HALF_UP), 0) + " °F";
         }
         return numbers.number(celsius, 1) + " °C";
+    }
+
+    private boolean inFahrenheit() {
+        return is(TEMPERATURE, "fahrenheit");
+    }
+
+    private static BigDecimal fahrenheit(BigDecimal celsius) {
+        return celsius.multiply(DEGREES_IN_KELVIN).add(FREEZING);
+    }
+
+    @Override
+    public String temperatureNumber(BigDecimal celsius) {
+        return numbers.number(inFahrenheit() ? fahrenheit(celsius) : celsius, 1);
+    }
+
+    @Override
+    public String temperatureUnit() {
+        return inFahrenheit() ? "°F" : "°C";
+    }
+
+    @Override
+    public BigDecimal temperatureTyped(String text) {
+        BigDecimal typed = typed(text.strip());
+        BigDecimal celsius =
+                inFahrenheit() ? typed.subtract(FREEZING).divide(DEGREES_IN_KELVIN, MathContext.DECIMAL64) : typed;
+        return plain(celsius.setScale(2, RoundingMode.HALF_UP));
+    }
+
+    @Override
+    public BigDecimal numberTyped(String text) {
+        return plain(typed(text.strip()));
+    }
+
+    /** Without decimals that say nothing, and never in powers of ten. */
+    private static BigDecimal plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
     @Override

@@ -88,6 +88,18 @@ class PapersViewTest {
     }
 
     @Test
+    void aPaperIsGoneToInALanguage() throws Exception {
+        open(Optional.of("hurried-hatch"));
+        run(() -> view.show(new Destination("papers", Map.of("paper", "hazards", "language", "de"))));
+        until(() -> view.shown().equals("pages"));
+        assertThat(on(() -> view.papers().getSelectedItem())).isEqualTo(Paperwork.HAZARDS);
+        assertThat(on(() -> view.languages().getSelectedItem())).isEqualTo("de");
+        run(() -> view.show(new Destination("papers", Map.of("paper", "menu", "language", "xx"))));
+        assertThat(on(() -> view.papers().getSelectedItem())).isEqualTo(Paperwork.HAZARDS);
+        assertThat(on(() -> view.languages().getSelectedItem())).isEqualTo("de");
+    }
+
+    @Test
     void aPlanThatIsStoppedHasOnlyItsHazardSheet() throws Exception {
         open(Optional.of("hurried-hatch"));
         assertThat(on(view::shown)).isEqualTo("stopped");
