@@ -30,6 +30,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.DefaultListCellRenderer;
@@ -43,6 +44,10 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.io.IOUtils;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.printing.PDFPageable;
 
 /** The pages of one paper at a time, with the choice of paper and language, and ways to save it. */
 final class PapersView implements WorkbenchView {
@@ -50,6 +55,7 @@ final class PapersView implements WorkbenchView {
     private static final float DOTS = 144;
 
     private final Desk desk;
+    private final Supplier<Printer> printers;
     private final JPanel whole = new JPanel(new MigLayout("insets 8, fill, wrap 1", "[grow, fill]", "[]8[grow, fill]"));
     private final CardLayout cards = new CardLayout();
     private final JPanel content = new JPanel(cards);
@@ -58,6 +64,7 @@ final class PapersView implements WorkbenchView {
     private final JComboBox<String> language;
     private final JButton savePdf = new JButton();
     private final JButton savePage = new JButton();
+    private final JButton print = new JButton();
     private Optional<WorkedJob> worked = Optional.empty();
     private List<Remark> remarks = List.of();
     private Optional<TaskHandle> setting = Optional.empty();
@@ -65,7 +72,13 @@ final class PapersView implements WorkbenchView {
     private boolean choosing;
 
     PapersView(Desk desk) {
+        this(desk, Printer.OfSystem::new);
+    }
+
+    /** @param printers makes what is printed on, anew for each print */
+    PapersView(Desk desk, Supplier<Printer> printers) {
         this.desk = desk;
+        this.printers = printers;
         this.language = new JComboBox<>(Texts.LANGUAGES.toArray(String[]::new));
         paper.setRenderer(new Titled(value -> PapersWorkbench.TEXTS.of("paper." + ((Paperwork) value).key())));
         language.setRenderer(new Titled(value -> {
@@ -76,6 +89,7 @@ final class PapersView implements WorkbenchView {
         language.addActionListener(e -> chosen());
         savePdf.setAction(action("save.pdf", () -> save("pdf")));
         savePage.setAction(action("save.html", () -> save("html")));
+        print.setAction(action("print", this::print));
         pages.getAccessibleContext().setAccessibleName(PapersWorkbench.TEXTS.of("pages"));
         JScrollPane scroll = new JScrollPane(pages);
         scroll.setBorder(null);
@@ -93,7 +107,7 @@ final class PapersView implements WorkbenchView {
     }
 
     private JComponent bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 0", "[]8[]24[]8[]push[]8[]"));
+        JPanel bar = new JPanel(new MigLayout("insets 0", "[]8[]24[]8[]push[]8[]8[]"));
         JLabel what = new JLabel(PapersWorkbench.TEXTS.of("paper"));
         what.setLabelFor(paper);
         JLabel in = new JLabel(PapersWorkbench.TEXTS.of("language"));
@@ -104,6 +118,7 @@ final class PapersView implements WorkbenchView {
         bar.add(language);
         bar.add(savePage);
         bar.add(savePdf);
+        bar.add(print);
         return bar;
     }
 
@@ -120,8 +135,11 @@ final class PapersView implements WorkbenchView {
     @Override
     public List<SuiteAction> actions() {
         return List.of(
-                SuiteAction.of("papers-pdf", PapersWorkbench.TEXTS.of("save.pdf"), d -> save("pdf"))
+                SuiteAction.of("papers-print", PapersWorkbench.TEXTS.of("print"), d -> print())
                         .withKey("menu P")
+                        .when(state -> print.isEnabled()),
+                SuiteAction.of("papers-pdf", PapersWorkbench.TEXTS.of("save.pdf"), d -> save("pdf"))
+                        .withKey("menu shift P")
                         .when(state -> savePdf.isEnabled()),
                 SuiteAction.of("papers-html", PapersWorkbench.TEXTS.of("save.html"), d -> save("html"))
                         .when(state -> savePage.isEnabled()));
@@ -192,6 +210,7 @@ final class PapersView implements WorkbenchView {
         boolean can = worked.filter(job -> paper().canBeMade(job, remarks)).isPresent();
         savePdf.setEnabled(can);
         savePage.setEnabled(can);
+        print.setEnabled(can);
         if (!can) {
             pages.show(List.of());
             turnTo(worked.isPresent() ? "stopped" : "nothing");
@@ -259,6 +278,55 @@ final class PapersView implements WorkbenchView {
                         PapersWorkbench.TEXTS.of("not-saved", file, String.valueOf(fault.getMessage()))))));
     }
 
+    /** A PDF that is about to be printed; closed when that is over, or not wanted. */
+    private record Printed(PDDocument document, Printer printer) {}
+
+    /** Sets the pages and looks for printers in the background, asks by the system's dialog, and prints in the background. */
+    void print() {
+        Paperwork chosen = paper();
+        WorkedJob job = worked.orElseThrow();
+        Site site = site();
+        String tongue = language();
+        Printer printer = printers.get();
+        String title = PapersWorkbench.TEXTS.of("paper." + chosen.key());
+        desk.run(new Task<>(
+                PapersWorkbench.TEXTS.of("setting", title),
+                progress -> {
+                    boolean can = printer.isThere();
+                    return can
+                            ? Optional.of(new Printed(
+                                    Loader.loadPDF(PagePdf.of(chosen.html(site, job, tongue))), printer))
+                            : Optional.<Printed>empty();
+                },
+                ready -> ready.ifPresentOrElse(
+                        pages -> ask(title, pages),
+                        () -> desk.say(Notice.failed(PapersWorkbench.TEXTS.of("print.none")))),
+                fault -> desk.say(notPrinted(title, fault))));
+    }
+
+    private void ask(String title, Printed printed) {
+        PDFPageable pages = new PDFPageable(printed.document());
+        if (!printed.printer().ask(pages)) {
+            IOUtils.closeQuietly(printed.document());
+            return;
+        }
+        desk.run(new Task<>(
+                PapersWorkbench.TEXTS.of("printing", title),
+                progress -> {
+                    try (PDDocument document = printed.document()) {
+                        Printer printer = printed.printer();
+                        printer.print(new WatchedPages(pages, progress, printer::cancel));
+                        return document.getNumberOfPages();
+                    }
+                },
+                count -> desk.say(Notice.done(PapersWorkbench.TEXTS.of("printed", title, count))),
+                fault -> desk.say(notPrinted(title, fault))));
+    }
+
+    private static Notice notPrinted(String title, Exception fault) {
+        return Notice.failed(PapersWorkbench.TEXTS.of("not-printed", title, String.valueOf(fault.getMessage())));
+    }
+
     private static Action action(String key, Runnable does) {
         return new AbstractAction(PapersWorkbench.TEXTS.of(key)) {
             private static final long serialVersionUID = 1L;
@@ -288,7 +356,7 @@ final class PapersView implements WorkbenchView {
     }
 
     boolean canSave() {
-        return savePdf.isEnabled() && savePage.isEnabled();
+        return savePdf.isEnabled() && savePage.isEnabled() && print.isEnabled();
     }
 
     /** Shows a value by its title. */

@@ -15,13 +15,24 @@ import baywright.swing.api.DeskState;
 import baywright.swing.api.Destination;
 import baywright.swing.api.Notice;
 import baywright.swing.api.Remark;
+import baywright.swing.api.Task;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.awt.print.Book;
+import java.awt.print.PageFormat;
+import java.awt.print.Pageable;
+import java.awt.print.Printable;
+import java.awt.print.PrinterException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -97,6 +108,116 @@ class PapersViewTest {
         run(() -> view.show(new Destination("papers", Map.of("paper", "menu", "language", "xx"))));
         assertThat(on(() -> view.papers().getSelectedItem())).isEqualTo(Paperwork.HAZARDS);
         assertThat(on(() -> view.languages().getSelectedItem())).isEqualTo("de");
+    }
+
+    /** Draws what it is to print into pictures. */
+    private static final class Drawer implements Printer {
+
+        private final boolean there;
+        private final boolean wanted;
+        private final List<Integer> dark = new ArrayList<>();
+        private boolean cancelled;
+
+        Drawer(boolean there, boolean wanted) {
+            this.there = there;
+            this.wanted = wanted;
+        }
+
+        @Override
+        public boolean isThere() {
+            return there;
+        }
+
+        @Override
+        public boolean ask(Pageable pages) {
+            return wanted;
+        }
+
+        @Override
+        public void print(Pageable pages) throws PrinterException {
+            for (int i = 0; i < pages.getNumberOfPages() && !cancelled; i++) {
+                PageFormat format = pages.getPageFormat(i);
+                BufferedImage page = new BufferedImage(
+                        (int) format.getWidth(), (int) format.getHeight(), BufferedImage.TYPE_INT_RGB);
+                Graphics2D g = page.createGraphics();
+                g.setColor(Color.WHITE);
+                g.fillRect(0, 0, page.getWidth(), page.getHeight());
+                if (pages.getPrintable(i).print(g, format, i) == Printable.PAGE_EXISTS) {
+                    dark.add((int) Arrays.stream(page.getRGB(
+                                    0, 0, page.getWidth(), page.getHeight(), null, 0, page.getWidth()))
+                            .filter(rgb -> (rgb & 0xff) < 0x80)
+                            .count());
+                }
+                g.dispose();
+            }
+        }
+
+        @Override
+        public void cancel() {
+            cancelled = true;
+        }
+    }
+
+    private void print(Drawer printer) throws Exception {
+        run(() -> {
+            desk = new TestDesk(shop, Optional.of("bramblegate-vans"));
+            view = new PapersView(desk, () -> printer);
+            view.show(desk.state());
+            view.print();
+        });
+    }
+
+    @Test
+    void everyPageIsPrintedAfterAYes() throws Exception {
+        Drawer printer = new Drawer(true, true);
+        print(printer);
+        assertThat(printer.dark).hasSize(on(view::pageCount)).allSatisfy(inked -> assertThat(inked)
+                .isGreaterThan(1000));
+        assertThat(desk.notices).singleElement().satisfies(notice -> assertThat(notice.text())
+                .startsWith("Quote: ")
+                .contains("handed to the printer"));
+    }
+
+    @Test
+    void withoutAPrinterOrAfterANoNothingIsPrinted() throws Exception {
+        Drawer unwanted = new Drawer(true, false);
+        print(unwanted);
+        assertThat(unwanted.dark).isEmpty();
+        assertThat(desk.notices).isEmpty();
+        Drawer none = new Drawer(false, true);
+        print(none);
+        assertThat(none.dark).isEmpty();
+        assertThat(desk.notices).singleElement().satisfies(notice -> {
+            assertThat(notice.weight()).isEqualTo(Notice.Weight.FAILED);
+            assertThat(notice.text()).contains("knows no printer");
+        });
+    }
+
+    @Test
+    void aPrintThatIsCalledOffEndsAtThePageUnderWay() throws Exception {
+        Drawer printer = new Drawer(true, true);
+        List<Double> told = new ArrayList<>();
+        Book book = new Book();
+        for (int i = 0; i < 5; i++) {
+            book.append((g, format, index) -> Printable.PAGE_EXISTS, new PageFormat());
+        }
+        printer.print(new WatchedPages(book, new Task.Progress() {
+            @Override
+            public void at(double share) {
+                told.add(share);
+            }
+
+            @Override
+            public void says(String text) {}
+
+            @Override
+            public boolean cancelled() {
+                return told.size() == 2;
+            }
+        }, printer::cancel));
+        assertThat(told).containsExactly(0.2, 0.4);
+        assertThat(printer.dark).hasSize(2);
+        assertThat(printer.cancelled).isTrue();
     }
 
     @Test
