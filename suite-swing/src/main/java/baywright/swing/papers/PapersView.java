@@ -294,8 +294,8 @@ final class PapersView implements WorkbenchView {
                 progress -> {
                     boolean can = printer.isThere();
                     return can
-                            ? Optional.of(new Printed(
-                                    Loader.loadPDF(PagePdf.of(chosen.html(site, job, tongue))), printer))
+                            ? Optional.of(
+                                    new Printed(Loader.loadPDF(PagePdf.of(chosen.html(site, job, tongue))), printer))
                             : Optional.<Printed>empty();
                 },
                 ready -> ready.ifPresentOrElse(

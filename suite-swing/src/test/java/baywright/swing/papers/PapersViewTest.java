@@ -143,8 +143,8 @@ class PapersViewTest {
                 g.setColor(Color.WHITE);
                 g.fillRect(0, 0, page.getWidth(), page.getHeight());
                 if (pages.getPrintable(i).print(g, format, i) == Printable.PAGE_EXISTS) {
-                    dark.add((int) Arrays.stream(page.getRGB(
-                                    0, 0, page.getWidth(), page.getHeight(), null, 0, page.getWidth()))
+                    dark.add((int) Arrays.stream(
+                                    page.getRGB(0, 0, page.getWidth(), page.getHeight(), null, 0, page.getWidth()))
                             .filter(rgb -> (rgb & 0xff) < 0x80)
                             .count());
                 }
@@ -171,11 +171,13 @@ class PapersViewTest {
     void everyPageIsPrintedAfterAYes() throws Exception {
         Drawer printer = new Drawer(true, true);
         print(printer);
-        assertThat(printer.dark).hasSize(on(view::pageCount)).allSatisfy(inked -> assertThat(inked)
-                .isGreaterThan(1000));
-        assertThat(desk.notices).singleElement().satisfies(notice -> assertThat(notice.text())
-                .startsWith("Quote: ")
-                .contains("handed to the printer"));
+        assertThat(printer.dark)
+                .hasSize(on(view::pageCount))
+                .allSatisfy(inked -> assertThat(inked).isGreaterThan(1000));
+        assertThat(desk.notices)
+                .singleElement()
+                .satisfies(notice ->
+                        assertThat(notice.text()).startsWith("Quote: ").contains("handed to the printer"));
     }
 
     @Test
@@ -201,20 +203,23 @@ class PapersViewTest {
         for (int i = 0; i < 5; i++) {
             book.append((g, format, index) -> Printable.PAGE_EXISTS, new PageFormat());
         }
-        printer.print(new WatchedPages(book, new Task.Progress() {
-            @Override
-            public void at(double share) {
-                told.add(share);
-            }
+        printer.print(new WatchedPages(
+                book,
+                new Task.Progress() {
+                    @Override
+                    public void at(double share) {
+                        told.add(share);
+                    }
 
-            @Override
-            public void says(String text) {}
+                    @Override
+                    public void says(String text) {}
 
-            @Override
-            public boolean cancelled() {
-                return told.size() == 2;
-            }
-        }, printer::cancel));
+                    @Override
+                    public boolean cancelled() {
+                        return told.size() == 2;
+                    }
+                },
+                printer::cancel));
         assertThat(told).containsExactly(0.2, 0.4);
         assertThat(printer.dark).hasSize(2);
         assertThat(printer.cancelled).isTrue();
