@@ -3,6 +3,7 @@ package baywright.cli;
 import baywright.safety.PersonDay;
 import baywright.safety.SafetySettings;
 import baywright.site.Numbers;
+import baywright.site.Site;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -16,11 +17,13 @@ final class ExposureTable {
 
     private final Session session;
     private final SafetySettings settings;
+    private final Numbers numbers;
     private final List<PersonDay> days;
 
-    ExposureTable(Session session, SafetySettings settings, List<PersonDay> days) {
+    ExposureTable(Session session, Site site, List<PersonDay> days) {
         this.session = session;
-        this.settings = settings;
+        settings = site.shop().safety();
+        numbers = new Numbers(site.shop().locale());
         this.days = days;
     }
 
@@ -29,7 +32,6 @@ final class ExposureTable {
         if (days.isEmpty()) {
             return;
         }
-        Numbers numbers = new Numbers(session.console().locale());
         session.console().out().println();
         session.say("timetable.exposure");
         Table table = new Table(
@@ -42,9 +44,9 @@ final class ExposureTable {
             table.add(
                     numbers.day(day.day()),
                     day.name(),
-                    day.vibration().isEmpty() ? "-" : figure(numbers, day.dailyVibration(), " m/s²"),
-                    day.noise().isEmpty() ? "-" : figure(numbers, day.protectedNoise(), " dB(A)"),
-                    day.vapour() > 0 ? figure(numbers, day.vapour(), " %") : "-");
+                    day.vibration().isEmpty() ? "-" : figure(day.dailyVibration(), " m/s²"),
+                    day.noise().isEmpty() ? "-" : figure(day.protectedNoise(), " dB(A)"),
+                    day.vapour() > 0 ? figure(day.vapour(), " %") : "-");
         }
         table.print(session.console(), INDENT);
         String kept = session.text(
@@ -54,7 +56,7 @@ final class ExposureTable {
         Wrap.lines(kept, Console.WIDTH).forEach(session.console().out()::println);
     }
 
-    private static String figure(Numbers numbers, double value, String unit) {
+    private String figure(double value, String unit) {
         return numbers.fixed(BigDecimal.valueOf(value), 1) + unit;
     }
 

@@ -34,12 +34,26 @@ final class ProblemPrinter {
         String grade =
                 console.paint(error ? Ink.STOP : Ink.WARN, session.text(error ? "problem.error" : "problem.warning"));
         Place place = problem.place();
-        Place shown = new Place(session.shown(folder.resolve(place.file())), place.line(), place.column());
-        to.println(console.paint(Ink.HEAD, shown + ":") + " " + grade + " " + problem.message());
+        to.println(console.paint(Ink.HEAD, shown(folder, place) + ":") + " " + grade + " " + problem.message());
+        excerpt(to, folder, place, error ? Ink.STOP : Ink.WARN);
+    }
+
+    /** A place with what stands there. */
+    void printPlace(PrintWriter to, Path folder, Place place) {
+        to.println(
+                INDENT + session.console().paint(Ink.HEAD, shown(folder, place).toString()));
+        excerpt(to, folder, place, Ink.NOTE);
+    }
+
+    private Place shown(Path folder, Place place) {
+        return new Place(session.shown(folder.resolve(place.file())), place.line(), place.column());
+    }
+
+    private void excerpt(PrintWriter to, Path folder, Place place, Ink ink) {
         Excerpt.of(folder.resolve(place.file()), place.line(), place.column()).ifPresent(excerpt -> {
             to.println(INDENT + excerpt.source());
             if (!excerpt.caret().isEmpty()) {
-                to.println(INDENT + console.paint(error ? Ink.STOP : Ink.WARN, excerpt.caret()));
+                to.println(INDENT + session.console().paint(ink, excerpt.caret()));
             }
         });
     }

@@ -1,7 +1,9 @@
 package baywright.cli;
 
+import baywright.plan.ExampleCheck;
 import baywright.script.Problem;
 import baywright.site.LibraryFolder;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,10 +49,17 @@ final class StagesCheckCommand implements Callable<Integer> {
             answer.put("ok", errors == 0);
             answer.put("stages", loaded.library().stages().size());
             answer.put("examples", checked.examples());
+            answer.set("coverage", coverage(checked.stages()));
             answer.set("problems", ProblemPrinter.json(problems));
             Answers.print(session, answer);
         } else {
-            new ProblemPrinter(session).print(session.console().out(), library.folder(), problems);
+            ProblemPrinter printer = new ProblemPrinter(session);
+            printer.print(session.console().out(), library.folder(), problems);
+            List<ExampleCheck.StageOutcome> partly = checked.stages().stream()
+                    .filter(s -> !s.unreached().isEmpty())
+                    .filter(s -> only.isEmpty() || s.unreached().get(0).file().equals(only))
+                    .toList();
+            partly.forEach(stage -> printPartly(printer, library.folder(), stage));
             session.say(
                     "check.summary",
                     loaded.library().stages().size(),
@@ -59,8 +68,35 @@ final class StagesCheckCommand implements Callable<Integer> {
                     checked.examples(),
                     errors,
                     problems.size() - errors);
+            if (partly.isEmpty() && checked.examples() > 0) {
+                session.say("check.reached");
+            }
         }
         return status(problems);
+    }
+
+    private void printPartly(ProblemPrinter printer, Path folder, ExampleCheck.StageOutcome stage) {
+        session.say(
+                "check.partly",
+                stage.stage(),
+                stage.coveragePercent(),
+                stage.declared(),
+                stage.unreached().size());
+        stage.unreached().forEach(place -> printer.printPlace(session.console().out(), folder, place));
+    }
+
+    private static ArrayNode coverage(List<ExampleCheck.StageOutcome> stages) {
+        ArrayNode all = Answers.array();
+        for (ExampleCheck.StageOutcome stage : stages) {
+            ObjectNode one = all.addObject();
+            one.put("stage", stage.stage());
+            one.put("examples", stage.outcomes().size());
+            one.put("declared", stage.declared());
+            one.put("percent", stage.coveragePercent());
+            ArrayNode unreached = one.putArray("unreached");
+            stage.unreached().forEach(place -> unreached.add(place.toString()));
+        }
+        return all;
     }
 
     /** A script that cannot be read as it stands is bad input; examples that come out otherwise are a failed check. */

@@ -25,6 +25,9 @@ final class StagesExplainCommand implements Callable<Integer> {
     public Integer call() {
         List<WordEntry> entries = WordEntry.of(word);
         if (entries.isEmpty()) {
+            entries = WordEntry.taking(word);
+        }
+        if (entries.isEmpty()) {
             String hint = WordEntry.nearest(word)
                     .map(near -> session.text("nearest", near))
                     .orElse("");

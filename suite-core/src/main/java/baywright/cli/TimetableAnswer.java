@@ -66,16 +66,19 @@ final class TimetableAnswer {
                 ? Optional.of(Progress.during(
                         session, "timetable.simulating", () -> site.chance(found.get(), Outlook.usual(), Watch.NOBODY)))
                 : Optional.empty();
-        ExposureTable exposure = new ExposureTable(session, site.shop().safety(), site.exposures(jobs, timetable));
+        ExposureTable exposure = new ExposureTable(session, site, site.exposures(jobs, timetable));
+        TimetableDangers dangers = new TimetableDangers(session, site, site.judge(jobs, timetable));
         if (session.json()) {
             ObjectNode answer = TimetableJson.of(timetable, helps, onADay, chances);
             answer.set("exposure", exposure.json());
+            answer.set("dangers", dangers.json());
             Answers.print(session, answer);
         } else {
             printer.print(timetable, helps, onADay, chances);
             exposure.print();
+            dangers.print();
         }
-        return timetable.keepsPromises() ? ExitStatus.FINE : ExitStatus.STOPPED;
+        return timetable.keepsPromises() && dangers.hold() ? ExitStatus.FINE : ExitStatus.STOPPED;
     }
 
     /** One hard try must not take the time of all others. */

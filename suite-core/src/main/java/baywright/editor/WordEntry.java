@@ -62,6 +62,21 @@ public record WordEntry(
         return entries;
     }
 
+    /** The entries of the words that take an argument of this name, in the order of the language. */
+    public static List<WordEntry> taking(String argument) {
+        Vocabulary words = StageLanguage.VOCABULARY;
+        List<WordEntry> entries = new ArrayList<>();
+        for (Section section : words.sections()) {
+            for (String name : section.names()) {
+                Word word = section.word(name).orElseThrow();
+                if (word.named().stream().anyMatch(p -> p.name().equals(argument))) {
+                    entries.add(of(word, "stands " + section.where()));
+                }
+            }
+        }
+        return entries;
+    }
+
     /** The entry of a word in one section. */
     static WordEntry of(Word word, String where) {
         List<Parameter> parameters = new ArrayList<>();

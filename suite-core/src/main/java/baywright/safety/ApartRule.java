@@ -256,7 +256,7 @@ final class ApartRule {
                 .orElse(pair.why());
     }
 
-    /** Other jobs come when the order of their steps says, which is a guess: they are warned of, not refused. */
+    /** A job without a timetable comes when the order of its steps says, which is a guess: it is warned of, not refused. */
     private void report(
             ApartPair pair,
             Presence there,
@@ -282,7 +282,8 @@ final class ApartRule {
                 bay,
                 job,
                 why(pair, first, second));
-        boolean lower = other.isPresent() && pair.severity() == Severity.STOP;
+        boolean timed = !all.spells().isEmpty() && other.map(Booked::isTimed).orElse(true);
+        boolean lower = other.isPresent() && !timed && pair.severity() == Severity.STOP;
         report(now.work(), List.of(), lower ? Severity.WARN : pair.severity(), reason);
     }
 

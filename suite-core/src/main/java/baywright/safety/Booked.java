@@ -3,7 +3,7 @@ package baywright.safety;
 import baywright.library.Stage;
 import java.util.List;
 
-/** Another job of the shop, with what it brings into which bay at what time by the order of its steps. */
+/** Another job of the shop, with what it brings into which bay at what time, by a timetable or by the order of its steps. */
 public final class Booked {
 
     private final String job;
@@ -25,6 +25,11 @@ public final class Booked {
 
     public String job() {
         return job;
+    }
+
+    /** Whether its times are known, not only guessed from the order of its steps. */
+    boolean isTimed() {
+        return !all.spells().isEmpty();
     }
 
     String title() {

@@ -93,21 +93,40 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
     /**
      * A library after its examples have run.
      *
-     * @param loaded   the library, with failed examples among the problems
-     * @param examples how many examples ran
+     * @param loaded the library, with failed examples among the problems
+     * @param stages what the examples of each stage came to, in the library's order, their places below the folder
      */
-    public record Checked(Loaded loaded, int examples) {}
+    public record Checked(Loaded loaded, List<ExampleCheck.StageOutcome> stages) {
+        public Checked {
+            stages = List.copyOf(stages);
+        }
+
+        /** How many examples ran. */
+        public int examples() {
+            return stages.stream().mapToInt(s -> s.outcomes().size()).sum();
+        }
+    }
 
     /** Loads the scripts, checks that they fit together and runs their examples. */
     public Checked check(ScriptCache cache) {
         Loaded loaded = load(cache);
-        List<ExampleCheck.Outcome> outcomes = new ExampleCheck(loaded.library(), shapes)
-                .all().stream().flatMap(stage -> stage.outcomes().stream()).toList();
+        List<ExampleCheck.StageOutcome> stages = new ExampleCheck(loaded.library(), shapes)
+                .all().stream().map(this::placed).toList();
         Stream<Problem> failed =
-                outcomes.stream().flatMap(outcome -> failures(outcome).map(this::placed));
+                stages.stream().flatMap(stage -> stage.outcomes().stream()).flatMap(LibraryFolder::failures);
         List<Problem> problems =
                 Stream.concat(loaded.problems().stream(), failed).sorted().toList();
-        return new Checked(new Loaded(loaded.library(), problems, loaded.notes()), outcomes.size());
+        return new Checked(new Loaded(loaded.library(), problems, loaded.notes()), stages);
+    }
+
+    private ExampleCheck.StageOutcome placed(ExampleCheck.StageOutcome stage) {
+        return new ExampleCheck.StageOutcome(
+                stage.stage(),
+                stage.outcomes().stream()
+                        .map(o -> new ExampleCheck.Outcome(o.example(), placed(o.place()), o.lines()))
+                        .toList(),
+                stage.declared(),
+                stage.unreached().stream().map(this::placed).toList());
     }
 
     private static Stream<Problem> failures(ExampleCheck.Outcome outcome) {
@@ -146,13 +165,16 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
     }
 
     /** A problem whose file is named from the workspace. */
+    private Place placed(Place place) {
+        return placed(place, below);
+    }
+
+    private static Place placed(Place place, String below) {
+        return new Place(below + place.file(), place.line(), place.column());
+    }
+
     static Problem placed(Problem problem, String below) {
-        Place place = problem.place();
         return new Problem(
-                new Place(below + place.file(), place.line(), place.column()),
-                problem.severity(),
-                problem.code(),
-                problem.message(),
-                problem.word());
+                placed(problem.place(), below), problem.severity(), problem.code(), problem.message(), problem.word());
     }
 }

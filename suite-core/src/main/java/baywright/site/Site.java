@@ -257,6 +257,31 @@ public final class Site {
                 SafetyCheck::of);
     }
 
+    /**
+     * The jobs of a timetable judged by its days, people and bays, each beside the others as they are timed; without ways
+     * out, since those change a plan and not a timetable.
+     *
+     * @param jobs those of the timetable
+     */
+    public List<JudgedJob> judge(List<Job> jobs, ShopTimetable timetable) {
+        List<JudgedJob> judged = new ArrayList<>();
+        for (Job job : jobs) {
+            Setting setting = setting(job);
+            List<Booked> others = jobs.stream()
+                    .filter(other -> !other.id().equals(job.id()))
+                    .map(other -> Booked.of(
+                            other.id(), other.title(), safetyCase(other).timed(Exposed.spells(other, timetable))))
+                    .toList();
+            judged.add(judge(
+                    job,
+                    setting,
+                    Prover.forSetting(setting),
+                    safe -> (others.isEmpty() ? safe : safe.beside(others)).timed(Exposed.spells(job, timetable)),
+                    SafetyCheck::withoutRemedies));
+        }
+        return judged;
+    }
+
     /** A job as it is timed. */
     public BookedJob toTime(Job job) {
         return new BookedJob(

@@ -309,6 +309,13 @@ class ShopWorkTest {
     }
 
     @Test
+    void anArgumentIsExplainedByTheWordsThatTakeIt() {
+        Desk.Answer answer = desk.answerTo("stages", "explain", "like");
+        assertThat(answer.status()).isEqualTo(ExitStatus.FINE);
+        assertThat(answer.out()).startsWith("stage  stands").contains("  like:  ");
+    }
+
+    @Test
     void anUnknownWordNamesTheNearest() {
         Desk.Answer answer = desk.answerTo("stages", "explain", "atended");
         assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);

@@ -80,6 +80,40 @@ class StagesCheckTest {
         assertThat(answer.status()).as(answer.out()).isEqualTo(ExitStatus.FINE);
     }
 
+    /** Four lines of time, one behind an input that no example sets: three of four are 75 %. */
+    @Test
+    void aLineThatNoExampleReachesIsShownWithTheShareThatIsReached() throws IOException {
+        Path scripts = Files.createDirectories(folder.resolve("own"));
+        Files.copy(SHIPPED.resolve("shapes.json"), scripts.resolve("shapes.json"));
+        Files.writeString(scripts.resolve("a.groovy"), """
+                surface 'paint', means: 'body panels'
+                family 'wash', title: 'Washing'
+                stage('rub') {
+                    title 'Rubbing'
+                    family 'wash'
+                    worksOn 'paint'
+                    inputs { yesNo 'twice', usual: false }
+                    time {
+                        attended 1.min, 1.min, 1.min
+                        attended 2.min, 2.min, 2.min
+                        attended 3.min, 3.min, 3.min
+                        if (twice) { attended 4.min, 4.min, 4.min }
+                    }
+                    example 'once', on: 'saloon', attended: 6.min..6.min
+                }
+                """);
+
+        Desk.Answer answer = desk.answerTo("stages", "check", scripts.toString());
+
+        assertThat(answer.status()).as(answer.out()).isEqualTo(ExitStatus.FINE);
+        assertThat(answer.out())
+                .contains("rub: its examples reach 75 % of 4 declarations; one is never reached:", "a.groovy:12:")
+                .doesNotContain("every declaration");
+        assertThat(desk.answerTo("--json", "stages", "check", scripts.toString())
+                        .out())
+                .contains("\"percent\" : 75", "a.groovy:12:");
+    }
+
     @Test
     void anExampleThatComesOutOtherwiseIsAFailedCheckAndNoBadInput() throws IOException {
         Path scripts = Files.createDirectories(folder.resolve("own"));

@@ -159,6 +159,53 @@ class TimetableCommandsTest {
                 .contains("--timetable goes with neither --day nor --apply");
     }
 
+    // ---- what must not meet
+
+    private static final String LAMP = """
+            stage('warm-lamp') {
+                title 'Warm lamp'
+                family 'correction'
+                worksOn 'paint'
+                before { needs 'booked-in' }
+                time { attended 5.min, 5.min, 5.min, per: 'vehicle' }
+                place { bay 'lit'; equipment 'infrared lamp' }
+            }
+            """;
+
+    /**
+     * A lamp two minutes after the panel wipe in one bay, and in the next one the other way round: such liquids are kept away from heat
+     * and ignition (H225 and P210, Regulation (EC) No 1272/2008, annexes III and IV; the minutes are common practice, no source).
+     */
+    @Test
+    void whatMeetsInABayByTheTimetableIsToldAndStopsIt() throws Exception {
+        Path estate = Path.of(estate(""));
+        Files.writeString(folder.resolve("works/stages/correction/warm-lamp.groovy"), LAMP);
+        Path file = estate.resolve("job.json");
+        String text = Files.readString(file);
+        String before = text.substring(0, text.indexOf("\"plan\"")) + "\"plan\": {\"steps\": ["
+                + "{\"id\": \"s1\", \"stage\": \"arrival-check\", \"zones\": [\"vehicle\"]},";
+        String wipe = "{\"id\": \"s2\", \"stage\": \"panel-wipe\", \"zones\": [\"bonnet\"]}";
+        String lamp = "{\"id\": \"s3\", \"stage\": \"warm-lamp\", \"zones\": [\"bonnet\"]}";
+
+        Files.writeString(file, before + wipe + "," + lamp + "]}}");
+        Desk.Answer answer = desk.answerTo("plan", "timetable", "--seconds", "0", estate.toString());
+        assertThat(answer.status()).as(answer.out()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.out().replaceAll("\\s+", " "))
+                .contains(
+                        "What must not meet on these days and in these bays: stop warm lamp (s3): infrared lamp comes into")
+                .contains("plan safety --timetable");
+        JsonNode dangers = new ObjectMapper()
+                .readTree(desk.answerTo("--json", "plan", "timetable", "--seconds", "0", estate.toString())
+                        .out())
+                .get("dangers");
+        assertThat(dangers.at("/0/findings/0/code").asText()).isEqualTo("keep-apart");
+
+        Files.writeString(file, before + lamp + "," + wipe + "]}}");
+        Desk.Answer other = desk.answerTo("plan", "timetable", "--seconds", "0", estate.toString());
+        assertThat(other.status()).as(other.out()).isEqualTo(ExitStatus.FINE);
+        assertThat(other.out()).doesNotContain("must not meet");
+    }
+
     @Test
     void secondsCountFromNought() {
         Desk.Answer answer = desk.answerTo("plan", "timetable", "--seconds", "-1", job);

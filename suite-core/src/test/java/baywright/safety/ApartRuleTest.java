@@ -86,6 +86,32 @@ class ApartRuleTest {
         assertThat(apart(SafetyCheck.of(wipe.beside(List.of(elsewhere))))).isEmpty();
     }
 
+    /** By a timetable nobody guesses when the other job is in the bay: it stops like a step of one's own. */
+    @Test
+    void anotherJobThatIsTimedTooStops() {
+        SafetyCase wipe = bay().step("wipe", "bonnet").build().timed(List.of(at("s1", 8)));
+        SafetyCase lamp = bay().step("lamp", "bonnet").build();
+        assertThat(severities(wipe, lamp.timed(List.of(at("s1", 8))))).containsExactly(Severity.STOP);
+        assertThat(severities(wipe, lamp.timed(List.of(at("s1", 12))))).isEmpty();
+        assertThat(severities(wipe, lamp)).containsExactly(Severity.WARN);
+    }
+
+    private static Spell at(String step, int hour) {
+        return new Spell(
+                step,
+                MONDAY.toLocalDate().atTime(hour, 0),
+                MONDAY.toLocalDate().atTime(hour, 10),
+                1,
+                List.of("maren"),
+                "lit");
+    }
+
+    private static List<Severity> severities(SafetyCase one, SafetyCase other) {
+        return apart(SafetyCheck.of(one.beside(List.of(Booked.of("vans", "Six vans", other))))).stream()
+                .map(Finding::severity)
+                .toList();
+    }
+
     @Test
     void aLithiumPackNearHeatOfAnotherJobIsSeen() {
         Cases pack = bay().stage("trim", TEN, "place { bay 'lit'; equipment 'cordless trimmer' }")
