@@ -16,6 +16,9 @@ class TimetableCommandsTest {
     private static final Path HOME =
             Path.of("src/test/resources/baywright/cli/home").toAbsolutePath();
 
+    /** A search ends with its proof, long before; a busy machine may take longer than the usual three seconds. */
+    private static final String PATIENCE = "--seconds=30";
+
     @TempDir
     Path folder;
 
@@ -80,14 +83,14 @@ class TimetableCommandsTest {
                 vans.resolve("job.json"),
                 text.replaceFirst("\"wanted\": \"[^\"]*\"", "\"wanted\": \"2026-12-05T12:30\""));
 
-        Desk.Answer words = desk.answerTo("plan", "timetable", vans.toString());
+        Desk.Answer words = desk.answerTo("plan", "timetable", PATIENCE, vans.toString());
         assertThat(words.status()).isEqualTo(ExitStatus.STOPPED);
         assertThat(words.out().replaceAll("\\s+", " "))
                 .contains(
                         "The least help on one day after which it is in time: room for one more vehicle in Wash bay on"
                                 + " Saturday, 5 December 2026.");
         JsonNode help = new ObjectMapper()
-                .readTree(desk.answerTo("--json", "plan", "timetable", vans.toString())
+                .readTree(desk.answerTo("--json", "plan", "timetable", PATIENCE, vans.toString())
                         .out())
                 .get("leastOnADay");
         assertThat(help.get("more").asText()).isEqualTo("bay");
@@ -98,7 +101,7 @@ class TimetableCommandsTest {
         Path file = works.resolve("shop.json");
         String bay = "\"id\": \"wash\",";
         Files.writeString(file, Files.readString(file).replace(bay, bay + " \"places\": 2,"));
-        Desk.Answer then = desk.answerTo("--json", "plan", "timetable", vans.toString());
+        Desk.Answer then = desk.answerTo("--json", "plan", "timetable", PATIENCE, vans.toString());
         assertThat(then.status()).as(then.err()).isEqualTo(ExitStatus.FINE);
         assertThat(new ObjectMapper().readTree(then.out()).at("/jobs/0/ready").asText())
                 .isLessThanOrEqualTo(help.at("/jobs/0/ready").asText());
