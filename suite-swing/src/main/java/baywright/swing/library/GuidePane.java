@@ -230,6 +230,7 @@ final class GuidePane extends JPanel {
         JCheckBox box = new JCheckBox();
         box.putClientProperty("html.disable", true);
         box.setText(words);
+        box.setToolTipText(words);
         box.addActionListener(e -> changed());
         on.add(box, "span 2, wmin 0");
         return box;

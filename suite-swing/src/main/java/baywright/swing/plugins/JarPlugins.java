@@ -105,9 +105,17 @@ public final class JarPlugins {
         }
     }
 
+    /** Notes a sentence about a plug-in that runs, until it is started anew. On any thread. */
+    public void note(String id, String why) {
+        known.replaceAll(one -> one.id().equals(id) && one.state() == State.RUNS
+                ? new KnownPlugin(one.jar(), one.id(), one.title(), one.state(), why)
+                : one);
+    }
+
     private void replace(KnownPlugin plugin, State state, String why) {
-        known.replaceAll(
-                one -> one.equals(plugin) ? new KnownPlugin(one.jar(), one.id(), one.title(), state, why) : one);
+        known.replaceAll(one -> one.jar().equals(plugin.jar()) && one.id().equals(plugin.id())
+                ? new KnownPlugin(one.jar(), one.id(), one.title(), state, why)
+                : one);
     }
 
     private void begin(PluginJar jar) {

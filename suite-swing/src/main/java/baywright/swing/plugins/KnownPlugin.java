@@ -7,7 +7,7 @@ package baywright.swing.plugins;
  * @param id    its id; empty where it did not come so far as to say
  * @param title its name for people, or that of the jar
  * @param state how it stands
- * @param why   a sentence where it does not run, else empty
+ * @param why   a sentence where it does not run or something of it is set aside, else empty
  */
 public record KnownPlugin(PluginJar jar, String id, String title, State state, String why) {
 

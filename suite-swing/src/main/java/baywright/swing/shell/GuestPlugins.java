@@ -26,6 +26,7 @@ final class GuestPlugins {
     private static final Texts TEXTS = Texts.beside(GuestPlugins.class, "texts");
 
     private final Desk desk;
+    private final PluginHost host;
     private final Optional<Path> user;
     private final JarPlugins plugins;
     private final Set<KnownPlugin> told = new HashSet<>();
@@ -38,6 +39,7 @@ final class GuestPlugins {
      */
     GuestPlugins(Desk desk, PluginHost host, Optional<Path> user, Duration patience) {
         this.desk = desk;
+        this.host = host;
         this.user = user;
         this.plugins = new JarPlugins(
                 new PluginConsent(desk.settings()), new Door(host), GuestPlugins.class.getClassLoader(), patience);
@@ -81,6 +83,11 @@ final class GuestPlugins {
                 },
                 this::tell,
                 fault -> desk.say(Notice.failed(TEXTS.of("guests.failed", String.valueOf(fault.getMessage()))))));
+    }
+
+    /** Notes on the page of plug-ins what is wrong with a rule. */
+    void note(String rule, String why) {
+        host.ownerOfRule(rule).ifPresent(info -> plugins.note(info.id(), why));
     }
 
     /** Each matter once. */

@@ -196,6 +196,16 @@ public final class PluginHost {
         return all(FindingRule.class);
     }
 
+    /** The plug-in that has brought a rule; empty when it is there no more. */
+    Optional<PluginInfo> ownerOfRule(String rule) {
+        return started.stream()
+                .filter(one -> one.brought().byId.values().stream()
+                        .anyMatch(value ->
+                                value instanceof FindingRule own && own.id().equals(rule)))
+                .map(Started::info)
+                .findFirst();
+    }
+
     List<Importer> importers() {
         return all(Importer.class);
     }

@@ -5,7 +5,6 @@ import baywright.site.OpenShop;
 import baywright.site.WorkedJob;
 import baywright.swing.api.FindingRule;
 import baywright.swing.api.Remark;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -40,7 +39,7 @@ final class Proving {
             List<Remark> remarks,
             Optional<Throwable> fault) {}
 
-    /** A rule of a plug-in that broke. */
+    /** A rule of a plug-in that threw or, with a {@link java.util.concurrent.TimeoutException}, overran. */
     record BrokenRule(String rule, Throwable fault) {}
 
     private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
@@ -49,6 +48,7 @@ final class Proving {
         return made;
     });
     private final AtomicReference<Asked> next = new AtomicReference<>();
+    private final RuleWatch watch = new RuleWatch(RuleWatch.USUAL_PATIENCE);
     private final ScriptCache cache;
     private final Supplier<List<FindingRule>> rules;
     private final Consumer<Answer> answered;
@@ -59,7 +59,7 @@ final class Proving {
      *
      * @param rules     those of plug-ins, asked for on the thread of proofs
      * @param answered  gets each answer on the event thread
-     * @param ruleBroke hears of rules that threw, on the event thread
+     * @param ruleBroke hears of rules that threw or overran, on the event thread
      */
     Proving(
             ScriptCache cache,
@@ -108,16 +108,10 @@ final class Proving {
     }
 
     private List<Remark> remarks(WorkedJob worked) {
-        List<Remark> all = new ArrayList<>();
-        for (FindingRule rule : rules.get()) {
-            try {
-                all.addAll(rule.judge(worked.judged()));
-            } catch (RuntimeException | LinkageError | StackOverflowError e) {
-                BrokenRule broken = new BrokenRule(rule.id(), e);
-                SwingUtilities.invokeLater(() -> ruleBroke.accept(broken));
-            }
-        }
-        return all;
+        return watch.ask(rules.get(), worked.judged(), (rule, fault) -> {
+            BrokenRule broken = new BrokenRule(rule, fault);
+            SwingUtilities.invokeLater(() -> ruleBroke.accept(broken));
+        });
     }
 
     /** What is broken off by the end is no answer, and no fault either. */

@@ -24,6 +24,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -42,6 +44,7 @@ final class ShopDesk implements Desk {
     private final Tasks tasks;
     private Front front = Nowhere.FRONT;
     private Runnable saver = () -> {};
+    private BiConsumer<String, String> ruleTrouble = (rule, why) -> {};
     private DeskState state = DeskState.EMPTY;
     private long serial;
     private final Deque<Turn> untold = new ArrayDeque<>();
@@ -94,6 +97,11 @@ final class ShopDesk implements Desk {
     /** How everything is saved. */
     void saveBy(Runnable how) {
         saver = how;
+    }
+
+    /** Who hears, besides the user, of rules that broke or overran: their ids with a sentence. */
+    void tellOfRules(BiConsumer<String, String> listener) {
+        ruleTrouble = listener;
     }
 
     // shop
@@ -265,8 +273,13 @@ final class ShopDesk implements Desk {
 
     /** Told once: a rule that breaks does so after every edit. */
     private void ruleBroke(Proving.BrokenRule broken) {
+        boolean overran = broken.fault() instanceof TimeoutException;
+        String why = overran
+                ? TEXTS.of("rule.overran", broken.rule(), RuleWatch.USUAL_PATIENCE.toSeconds())
+                : TEXTS.of("rule.broke", broken.rule());
+        ruleTrouble.accept(broken.rule(), why);
         if (brokenRules.add(broken.rule())) {
-            say(new Notice(Notice.Weight.WARN, TEXTS.of("rule.broke", broken.rule()), Optional.empty()));
+            say(new Notice(Notice.Weight.WARN, why, Optional.empty()));
         }
     }
 

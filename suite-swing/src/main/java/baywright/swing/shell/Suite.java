@@ -102,6 +102,7 @@ public final class Suite {
         host.give(desk);
         this.guests = new GuestPlugins(
                 desk, host, around.folder().map(own -> own.resolve(PluginFolders.NAME)), JarPlugins.USUAL_PATIENCE);
+        desk.tellOfRules(guests::note);
         host.start(guests.page()).ifPresent(refused -> {
             throw new IllegalStateException(refused.why());
         });

@@ -116,11 +116,15 @@ class JarPluginsTest {
         Jars.ofClass(user, "First", Jars.info("first") + GOOD);
         Jars.ofClass(user, "Second", Jars.info("second") + GOOD);
         look();
-        plugins.switchOff(plugins.known().get(0), true);
+        KnownPlugin asShown = plugins.known().get(0);
+        plugins.note("first", "a rule of it is set aside");
+        assertThat(plugins.known()).extracting(KnownPlugin::why).containsExactly("a rule of it is set aside", "");
+        plugins.switchOff(asShown, true);
         assertThat(running).containsExactly("second");
         assertThat(plugins.known()).extracting(KnownPlugin::state).containsExactly(State.OFF, State.RUNS);
         plugins.switchOff(plugins.known().get(0), false);
         assertThat(running).containsExactly("second", "first");
+        assertThat(plugins.known()).extracting(KnownPlugin::why).containsOnly("");
     }
 
     @Test
