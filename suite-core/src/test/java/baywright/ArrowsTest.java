@@ -67,6 +67,7 @@ class ArrowsTest {
                 "safety",
                 "schedule",
                 "workspace",
+                "pack",
                 "site");
         room(
                 "document",

@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.pack.PackRefused;
 import baywright.site.SiteTrouble;
 import baywright.workspace.WorkspaceException;
 import java.io.IOException;
@@ -60,6 +61,16 @@ class CommandTree {
                 .addSubcommand(new CommandLine(new ShopCommand())
                         .addSubcommand(new ShopNewCommand(session))
                         .addSubcommand(new ShopTimetableCommand(session)))
+                .addSubcommand(new CommandLine(new PackCommand())
+                        .addSubcommand(new PackMakeCommand(session))
+                        .addSubcommand(new PackVerifyCommand(session))
+                        .addSubcommand(new CommandLine(new PackKeyCommand())
+                                .addSubcommand(new PackKeyNewCommand(session))
+                                .addSubcommand(new PackKeyShowCommand(session)))
+                        .addSubcommand(new CommandLine(new PackTrustCommand())
+                                .addSubcommand(new PackTrustListCommand(session))
+                                .addSubcommand(new PackTrustAddCommand(session))
+                                .addSubcommand(new PackTrustRemoveCommand(session))))
                 .addSubcommand(new DemoCommand(session))
                 .addSubcommand(new OpenCommand(session))
                 .addSubcommand(new CompletionCommand(session))
@@ -87,6 +98,10 @@ class CommandTree {
         if (fault instanceof BadInput || fault instanceof WorkspaceException) {
             complain(fault.getMessage());
             return ExitStatus.BAD_INPUT;
+        }
+        if (fault instanceof PackRefused refused) {
+            complain(refused.getMessage());
+            return PackPrinter.status(refused);
         }
         try {
             complain(session.text("error.own-fault", CrashReport.write(session.settings(), fault, words)));
