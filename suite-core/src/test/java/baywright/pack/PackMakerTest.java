@@ -46,12 +46,12 @@ class PackMakerTest {
         write("stages/polish.groovy", POLISH);
         write("stages/notes.txt", "the site's own");
         write("items.json", """
-                {"schema": "baywright/items/1", "currency": "GBP", "items": [
+                {"schema": "baywright/items/1", "currency": "EUR", "items": [
                   {"id": "shampoo", "title": "Shampoo", "pack": "5000 ml", "price": 29.17, "hazards": ["H319"],
                    "protection": ["eye shield"], "note": "30 to 40 ml a car"},
                   {"id": "compound", "title": "Compound", "pack": "1000 ml", "price": 31.53}]}
                 """);
-        write("shop.json", "{\"wage\": 15, \"people\": [{\"name\": \"Ines\"}]}");
+        Files.copy(Path.of("..", "demo", "saltmarsh-quay", "shop.json"), folder.resolve("shop.json"));
         workspace = Workspace.open(folder);
     }
 
@@ -81,12 +81,24 @@ class PackMakerTest {
     /** Neither prices nor rates, people, bays and tax, which stand in shop.json. */
     @Test
     void whatIsTheSitesOwnStaysThere() {
-        String all =
-                new String(PackFile.bytes(make(PackMaker.Selection.EVERYTHING).pack()), StandardCharsets.UTF_8);
+        String all = text(make(PackMaker.Selection.EVERYTHING).pack());
 
         assertThat(all)
                 .contains("H319", "eye shield", "30 to 40 ml a car", "5000 ml")
-                .doesNotContain("31.53", "29.17", "GBP", "Ines", "wage");
+                .doesNotContain("31.53", "29.17", "EUR", "Marramgrass", "wage", "VAT");
+    }
+
+    @Test
+    void pricesGoAlongWhenTheyAreAskedFor() {
+        Pack pack = PackMaker.make(workspace, PackMaker.Selection.EVERYTHING, about(true), List.of())
+                .pack();
+
+        assertThat(text(pack)).contains("31.53", "29.17", "EUR").doesNotContain("Marramgrass", "wage", "VAT");
+        assertThat(pack.manifest().prices()).isTrue();
+    }
+
+    private static String text(Pack pack) {
+        return new String(PackFile.bytes(pack), StandardCharsets.UTF_8);
     }
 
     @Test
