@@ -36,6 +36,7 @@ public final class Workspace {
     static final String JOB = "job.json";
     static final String READINGS = "readings.csv";
     static final String QUOTES = "quotes";
+    static final String PACKS = "packs";
     static final String REMOVED = ".removed";
 
     private final Path root;
@@ -64,15 +65,17 @@ public final class Workspace {
     }
 
     /**
-     * Reads a workspace. What is wrong inside a file becomes a problem, never an exception.
+     * Reads a workspace. What is wrong inside a file becomes a problem, never an exception. A change of several files that was
+     * interrupted is finished first.
      *
-     * @throws WorkspaceException when there is no such folder or it cannot be listed
+     * @throws WorkspaceException when there is no such folder, when it cannot be listed, or when such a change cannot be finished
      */
     public static Workspace open(Path folder) {
         if (!Files.isDirectory(folder)) {
             throw new WorkspaceException(folder + ": there is no such folder; give the folder that holds shop.json");
         }
         Path root = folder.toAbsolutePath().normalize();
+        ChangeJournal.settle(root);
         List<FileProblem> problems = new ArrayList<>();
         Map<String, Source> texts = new HashMap<>();
         Optional<Shop> shop = read(root, root.resolve(SHOP), problems, report -> {

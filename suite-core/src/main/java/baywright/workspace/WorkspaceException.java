@@ -1,7 +1,7 @@
 package baywright.workspace;
 
 /** A workspace cannot be opened, locked, written or created; the message is one sentence for the user. */
-public final class WorkspaceException extends RuntimeException {
+public class WorkspaceException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 

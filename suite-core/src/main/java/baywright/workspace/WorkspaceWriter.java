@@ -48,14 +48,23 @@ public final class WorkspaceWriter implements AutoCloseable {
 
     static WorkspaceWriter open(Workspace workspace, Disk disk) {
         WriteLock lock = WriteLock.take(workspace.root());
-        WorkspaceWriter writer = new WorkspaceWriter(workspace, lock, disk);
-        writer.removeLeftovers();
-        return writer;
+        boolean opened = false;
+        try {
+            WorkspaceWriter writer = new WorkspaceWriter(workspace, lock, disk);
+            writer.removeLeftovers();
+            new ChangeJournal(workspace.root(), disk).finish(lock);
+            opened = true;
+            return writer;
+        } finally {
+            if (!opened) {
+                lock.close();
+            }
+        }
     }
 
     /** What a killed program left behind; only the holder of the lock may judge that nobody is writing it. */
     private void removeLeftovers() {
-        try (Stream<Path> all = Files.find(workspace.root(), 4, (path, attributes) -> AtomicFile.isLeftover(path))) {
+        try (Stream<Path> all = Files.find(workspace.root(), 12, (path, attributes) -> AtomicFile.isLeftover(path))) {
             for (Path leftover : all.toList()) {
                 removeTree(leftover);
             }
@@ -104,6 +113,21 @@ public final class WorkspaceWriter implements AutoCloseable {
         return save(read, Workspace.ITEMS, ShopDraft.of(changed), ItemsJson::read);
     }
 
+    /**
+     * The text of {@code items.json} with other items, without a byte order mark; layout, order of fields and what the program does not know stay.
+     *
+     * @param read    a workspace whose price list could be read
+     * @param changed all items, in the order in which the file is to list them
+     * @throws WorkspaceException when the price list of {@code read} has an error, or the text could not be read back
+     */
+    public static String priceList(Workspace read, List<Item> changed) {
+        Source source = read.text(Workspace.ITEMS).orElseThrow(() -> unread(Workspace.ITEMS));
+        Json document = JsonReader.read(new Report(source)).orElseThrow(() -> unread(Workspace.ITEMS));
+        String text = JsonForm.of(ShopDraft.of(changed).onto(document), source);
+        checkReadable(Workspace.ITEMS, text, ItemsJson::read);
+        return text;
+    }
+
     private Workspace save(Workspace read, String name, Draft draft, Consumer<Report> reader) {
         Source source = read.text(name).orElseThrow(() -> unread(name));
         Json document = JsonReader.read(new Report(source)).orElseThrow();
@@ -147,6 +171,15 @@ public final class WorkspaceWriter implements AutoCloseable {
         } catch (IOException e) {
             throw DiskFault.notWritten(name, e);
         }
+    }
+
+    /**
+     * Changes several files as one: whatever happens meanwhile, whoever opens the workspace next finds all of them changed or none.
+     *
+     * @throws WorkspaceException when one of them has been changed by someone else, or when the disk refuses; all are then as they were
+     */
+    public void change(FilesChange change) {
+        new ChangeJournal(workspace.root(), disk).make(change);
     }
 
     /** A text may be empty or begin with a mark: it is compared as it is. */

@@ -25,6 +25,15 @@ final class WriteLock implements AutoCloseable {
 
     private static final int LONGEST_OWNER = 400;
 
+    /** Another program holds it, or another part of this one. */
+    static final class Held extends WorkspaceException {
+        private static final long serialVersionUID = 1L;
+
+        Held(String message) {
+            super(message);
+        }
+    }
+
     private final FileChannel channel;
 
     private WriteLock(FileChannel channel) {
@@ -51,7 +60,7 @@ final class WriteLock implements AutoCloseable {
         try {
             FileLock lock = tryLock(channel);
             if (lock == null) {
-                throw new WorkspaceException("the workspace is open for writing elsewhere (" + owner(channel)
+                throw new Held("the workspace is open for writing elsewhere (" + owner(channel)
                         + "); close it there, or go on here without saving");
             }
             channel.truncate(0);
@@ -90,6 +99,11 @@ final class WriteLock implements AutoCloseable {
         String windows = System.getenv("COMPUTERNAME");
         String other = System.getenv("HOSTNAME");
         return windows != null ? windows : other != null ? other : "this computer";
+    }
+
+    /** Whether it is still held. */
+    boolean isOpen() {
+        return channel.isOpen();
     }
 
     /** Gives the right back. */
