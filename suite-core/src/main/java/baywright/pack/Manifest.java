@@ -56,6 +56,16 @@ public record Manifest(
                 .toList();
     }
 
+    /**
+     * What a manifest's bytes say.
+     *
+     * @param pack what messages call it
+     * @throws PackRefused with the first thing that is wrong
+     */
+    public static Manifest read(String pack, byte[] bytes) {
+        return ManifestJson.read(pack, bytes);
+    }
+
     /** Id and version in one word: {@code gentle-wash@1.2.0}. */
     public String name() {
         return id + "@" + version;

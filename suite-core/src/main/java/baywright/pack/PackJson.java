@@ -9,8 +9,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
-/** How this room writes JSON: two spaces a level, line ends of one byte, a line end last. The same tree gives the same text. */
-final class PackJson {
+/** How packs and what is kept of them are written in JSON: two spaces a level, line ends of one byte, a line end last. The same tree gives the same text. */
+public final class PackJson {
 
     private static final ObjectWriter WRITER = JsonMapper.builder()
             .build()
@@ -22,7 +22,8 @@ final class PackJson {
 
     private PackJson() {}
 
-    static String text(JsonNode json) {
+    /** The text of a tree, with a line end last. */
+    public static String text(JsonNode json) {
         try {
             return WRITER.writeValueAsString(json) + "\n";
         } catch (JsonProcessingException e) {

@@ -201,6 +201,17 @@ public final class DeclarationMerge {
         return names;
     }
 
+    /** The names of everything that scripts declare, such as {@code stage iron-removal}. */
+    public static Set<String> declared(Map<String, String> texts) {
+        Set<String> names = new TreeSet<>();
+        scriptsOf(texts)
+                .values()
+                .forEach(text -> Pieces.of(text).pieces().stream()
+                        .filter(Keys::isDeclaration)
+                        .forEach(p -> names.add(Keys.of(p))));
+        return names;
+    }
+
     private static DeclarationMerge between(
             Map<String, String> base,
             Map<String, String> ours,

@@ -143,8 +143,9 @@ final class ChangeJournal {
             }
         }
         if (Files.exists(journal, LinkOption.NOFOLLOW_LINKS)) {
-            throw new WorkspaceException(NAME + ": another program has begun to change the workspace and has not finished;"
-                    + " close it there and open the workspace again");
+            throw new WorkspaceException(
+                    NAME + ": another program has begun to change the workspace and has not finished;"
+                            + " close it there and open the workspace again");
         }
     }
 
@@ -163,7 +164,8 @@ final class ChangeJournal {
         if (holder.isOpen() && Files.exists(journal, LinkOption.NOFOLLOW_LINKS)) {
             FilesChange change = read(journal);
             try {
-                for (Map.Entry<String, FilesChange.Replaced> file : change.files().entrySet()) {
+                for (Map.Entry<String, FilesChange.Replaced> file :
+                        change.files().entrySet()) {
                     keepOwn(file.getKey(), file.getValue());
                 }
                 apply(change);
@@ -200,7 +202,7 @@ final class ChangeJournal {
     }
 
     private static WorkspaceException unreadable() {
-        return new WorkspaceException(
-                NAME + ": this is no change that the program has begun; move the file away and open the workspace again");
+        return new WorkspaceException(NAME
+                + ": this is no change that the program has begun; move the file away and open the workspace again");
     }
 }

@@ -102,6 +102,14 @@ public final class Workspace {
         return list.items();
     }
 
+    /** The items of a price list's text; none where it has an error. */
+    public static List<Item> priceList(String text) {
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        return ItemsJson.read(new Report(new Source(ITEMS, plain)))
+                .map(ItemsJson.PriceList::items)
+                .orElse(List.of());
+    }
+
     /** What {@code read} makes of a file; empty when that adds an error to the problems. */
     private static <T> Optional<T> read(
             Path root, Path file, List<FileProblem> problems, Function<Report, Optional<T>> read) {

@@ -69,8 +69,10 @@ class FilesChangeTest {
         assertThat(FilesChange.read(change().text())).contains(change());
         assertThat(change().reversed().reversed()).isEqualTo(change());
         assertThat(FilesChange.read("{}")).isEmpty();
-        assertThat(FilesChange.read(change().text().replace(NEW, "jobs/x/job.json"))).isEmpty();
-        assertThat(FilesChange.read(change().text().replace(NEW, "stages/../shop.json"))).isEmpty();
+        assertThat(FilesChange.read(change().text().replace(NEW, "jobs/x/job.json")))
+                .isEmpty();
+        assertThat(FilesChange.read(change().text().replace(NEW, "stages/../shop.json")))
+                .isEmpty();
     }
 
     @Test
@@ -78,7 +80,10 @@ class FilesChangeTest {
         Mill whole = mill("whole");
         SortedMap<String, String> before = texts(whole);
         SortedMap<String, String> after = changed(whole);
-        assertThat(after).containsEntry(NEW, "// come\n").doesNotContainKey(GONE).isNotEqualTo(before);
+        assertThat(after)
+                .containsEntry(NEW, "// come\n")
+                .doesNotContainKey(GONE)
+                .isNotEqualTo(before);
         assertThat(whole.path(GONE).getParent()).doesNotExist();
         int old = 0;
         int fresh = 0;

@@ -1,0 +1,378 @@
+package baywright.share;
+
+import baywright.library.Item;
+import baywright.library.Library;
+import baywright.library.LibraryFiles;
+import baywright.library.LibraryLoader;
+import baywright.library.ScriptCache;
+import baywright.library.StageChange;
+import baywright.library.StageComparison;
+import baywright.pack.Consent;
+import baywright.pack.Manifest;
+import baywright.pack.Pack;
+import baywright.pack.PackNeeds;
+import baywright.pack.PackSignature;
+import baywright.pack.Standing;
+import baywright.pack.TrustList;
+import baywright.script.Nearest;
+import baywright.script.Problem;
+import baywright.share.Clash.Side;
+import baywright.workspace.FilesChange;
+import baywright.workspace.FilesChange.Replaced;
+import baywright.workspace.JsonText;
+import baywright.workspace.SharedItems;
+import baywright.workspace.Shop;
+import baywright.workspace.Shown;
+import baywright.workspace.Workspace;
+import baywright.workspace.WorkspaceException;
+import baywright.workspace.WorkspaceWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+/**
+ * What taking a pack would come to: worked out as a whole, shown, and then made in one step or not at all. Nothing is written before
+ * {@link #take}.
+ *
+ * <p>{@code stages/} stays the library that is read. Beside it {@code packs/ID/} keeps what was taken of the pack as it came; what the site
+ * has made of it is the difference between the two, and is merged with the next version.
+ */
+public final class Taking {
+
+    /** What takes the last change back, as a text of {@link FilesChange}. */
+    static final String UNDO = "packs/undo.json";
+
+    private static final String STAGES = "stages";
+    private static final String STAGE = "stage ";
+    private static final String ITEM = "item ";
+    private static final String ITEMS = "items.json";
+
+    private final Workspace workspace;
+    private final Pack pack;
+    private final Choice choice;
+    private final Texts files;
+    private final PackLock lock;
+    private final SortedMap<String, String> base;
+    private final SortedMap<String, String> ours;
+    private final SortedMap<String, String> part;
+    private final Merged merged;
+    private final Shelves shelves;
+    private final List<LibraryChange> changes;
+    private final List<Problem> problems;
+    private final List<String> leftOut;
+    private final Map<String, List<StageChange>> atStake;
+
+    private Taking(Workspace workspace, Pack pack, Choice choice, ScriptCache cache) {
+        this.workspace = workspace;
+        this.pack = pack;
+        this.choice = choice;
+        this.files = new Texts(workspace.root());
+        this.lock = lock(files);
+        refuseNeeds();
+        String id = pack.manifest().id();
+        base = files.below(folder(id) + "/" + STAGES);
+        ours = files.below(STAGES);
+        SortedMap<String, String> theirs = theirs();
+        SharedItems before = items(files, id);
+        refuseUnknownNames(theirs, before);
+        Predicate<String> wanted = choice::wants;
+        Set<String> elsewhere = elsewhere(id);
+        Set<String> declared = DeclarationMerge.declared(theirs);
+        part = DeclarationMerge.part(
+                base, theirs, wanted.and(name -> declared.contains(name) || !elsewhere.contains(name)));
+        leftOut = choice.only().isEmpty() ? List.of() : List.copyOf(DeclarationMerge.differences(part, theirs));
+        merged = DeclarationMerge.of(base, ours, part, choice::side);
+        String all = String.join("\n", merged.texts().values());
+        shelves = Shelves.merge(
+                before,
+                workspace.items(),
+                pack.items(),
+                isPriced(),
+                item -> choice.wants(ITEM + item) || (!isOnShelf(item) && all.contains("'" + item + "'")));
+        LibraryLoader.Loaded old = load(workspace, ours, workspace.items(), cache);
+        LibraryLoader.Loaded now = load(workspace, merged.texts(), shelves.items(), cache);
+        problems = fresh(old.problems(), now.problems());
+        changes = new LibraryChanges(ours, old.library(), merged.texts(), now.library()).all();
+        atStake = atStake(cache);
+    }
+
+    /** What each stage with a clash says if all is decided for theirs and not for ours. */
+    private Map<String, List<StageChange>> atStake(ScriptCache cache) {
+        Set<String> stages = new TreeSet<>();
+        merged.clashes().stream()
+                .map(Clash::declaration)
+                .filter(name -> name.startsWith(STAGE))
+                .forEach(stages::add);
+        Map<String, List<StageChange>> stakes = new HashMap<>();
+        if (stages.isEmpty()) {
+            return stakes;
+        }
+        Library our = decided(Side.OURS, cache);
+        Library their = decided(Side.THEIRS, cache);
+        for (String name : stages) {
+            String id = name.substring(STAGE.length());
+            if (our.stageById().containsKey(id) && their.stageById().containsKey(id)) {
+                stakes.put(
+                        name,
+                        StageComparison.of(
+                                our.stageById().get(id), their.stageById().get(id), their.facts()));
+            }
+        }
+        return stakes;
+    }
+
+    private Library decided(Side side, ScriptCache cache) {
+        Merged whole = DeclarationMerge.of(base, ours, part, clash -> Optional.of(side));
+        return load(workspace, whole.texts(), shelves.items(), cache).library();
+    }
+
+    /**
+     * Works out what taking a pack comes to. Takes as long as reading a library twice: off the event thread.
+     *
+     * @param workspace as it was read; its price list has no errors
+     * @param pack      as it was verified
+     * @param choice    what of it is wanted
+     * @throws baywright.pack.PackRefused when it goes back to an earlier version, or does not go together with the packs that are there
+     * @throws WorkspaceException when a file of the workspace cannot be used, or when the pack brings nothing of a name that is wanted
+     */
+    public static Taking of(Workspace workspace, Pack pack, Choice choice, ScriptCache cache) {
+        return new Taking(workspace, pack, choice, cache);
+    }
+
+    /** Which packs a workspace has taken. */
+    public static PackLock lockOf(Path workspace) {
+        return lock(new Texts(workspace));
+    }
+
+    static PackLock lock(Texts files) {
+        return files.text(PackLock.FILE).map(PackLock::read).orElse(PackLock.NONE);
+    }
+
+    private static String folder(String id) {
+        return "packs/" + id;
+    }
+
+    private void refuseNeeds() {
+        List<Manifest> held = new ArrayList<>();
+        for (TakenPack taken : lock.packs()) {
+            String name = folder(taken.id()) + "/" + Pack.MANIFEST;
+            String text = files.text(name)
+                    .orElseThrow(() -> new WorkspaceException(name + ": the file is gone; restore it from a copy"));
+            held.add(Manifest.read(name, text.getBytes(StandardCharsets.UTF_8)));
+        }
+        new PackNeeds(List.of(pack.manifest()), held, choice.downgrade()).inOrder();
+    }
+
+    private SortedMap<String, String> theirs() {
+        SortedMap<String, String> theirs = new TreeMap<>();
+        for (String path : pack.paths()) {
+            if (path.startsWith(Pack.STAGES)) {
+                theirs.put(
+                        path.substring(Pack.STAGES.length()),
+                        new String(pack.file(path).orElseThrow(), StandardCharsets.UTF_8));
+            }
+        }
+        return theirs;
+    }
+
+    private static SharedItems items(Texts files, String id) {
+        String name = folder(id) + "/" + ITEMS;
+        Optional<String> text = files.text(name);
+        if (text.isEmpty()) {
+            return SharedItems.NONE;
+        }
+        JsonText<SharedItems> read = SharedItems.read(name, text.get().getBytes(StandardCharsets.UTF_8));
+        return read.value()
+                .orElseThrow(
+                        () -> new WorkspaceException(read.error().orElseThrow().toString()));
+    }
+
+    /** What other packs declare: one pack that no longer has it does not take it from them. */
+    private Set<String> elsewhere(String id) {
+        Set<String> names = new HashSet<>();
+        lock.packs().stream()
+                .filter(p -> !p.id().equals(id))
+                .forEach(p -> names.addAll(DeclarationMerge.declared(files.below(folder(p.id()) + "/" + STAGES))));
+        return names;
+    }
+
+    private void refuseUnknownNames(Map<String, String> theirs, SharedItems before) {
+        Set<String> known = new TreeSet<>(DeclarationMerge.differences(base, theirs));
+        pack.items().items().stream()
+                .filter(i -> !before.items().contains(i))
+                .forEach(i -> known.add(ITEM + i.likeness().id()));
+        for (String name : new TreeSet<>(choice.only())) {
+            if (!known.contains(name) && !known.contains(STAGE + name)) {
+                throw new WorkspaceException(pack.manifest().name() + ": the pack changes nothing that is called "
+                        + Shown.quoted(name) + Nearest.hint(name, known));
+            }
+        }
+    }
+
+    private boolean isPriced() {
+        return pack.items().currency().isPresent()
+                && pack.items().currency().equals(workspace.shop().map(Shop::currency));
+    }
+
+    private boolean isOnShelf(String item) {
+        return workspace.items().stream().anyMatch(i -> i.id().equals(item));
+    }
+
+    static LibraryLoader.Loaded load(
+            Workspace workspace, Map<String, String> texts, List<Item> items, ScriptCache cache) {
+        Map<String, String> scripts = new HashMap<>(texts);
+        scripts.keySet().removeIf(name -> !name.endsWith(".groovy"));
+        return LibraryLoader.load(workspace.stages(), new LibraryFiles(scripts, List.of()), items, cache);
+    }
+
+    /** Errors that were not there before, wherever their lines are now. */
+    static List<Problem> fresh(List<Problem> old, List<Problem> now) {
+        Set<List<String>> known = new HashSet<>();
+        old.forEach(p -> known.add(List.of(p.place().file(), p.message())));
+        return now.stream()
+                .filter(p -> p.severity() == Problem.Severity.ERROR)
+                .filter(p -> !known.contains(List.of(p.place().file(), p.message())))
+                .toList();
+    }
+
+    // what it comes to
+
+    /** What the site's library says otherwise afterwards. */
+    public List<LibraryChange> changes() {
+        return changes;
+    }
+
+    /** What both the site and the pack have changed, each in its own way. */
+    public List<Clash> clashes() {
+        return merged.clashes();
+    }
+
+    /**
+     * What a stage with clashes says otherwise when theirs is taken in all of them and not ours: the clashes in meaning. Empty for anything
+     * else, and where one of the two cannot be read.
+     *
+     * @param declaration as of {@link Clash#declaration()}
+     */
+    public List<StageChange> atStake(String declaration) {
+        return atStake.getOrDefault(declaration, List.of());
+    }
+
+    /** What would be wrong with the library afterwards and is not wrong now, named below {@code stages/}. */
+    public List<Problem> problems() {
+        return problems;
+    }
+
+    /** Texts of the scripts afterwards, by their names below {@code stages/}. */
+    public SortedMap<String, String> texts() {
+        return merged.texts();
+    }
+
+    /** The price list afterwards. */
+    public List<Item> items() {
+        return shelves.items();
+    }
+
+    /** New items that came without a price. */
+    public List<String> unpriced() {
+        return shelves.unpriced();
+    }
+
+    /** Items whose hazard data stay the site's own though the pack says otherwise. */
+    public List<String> ownHazards() {
+        return shelves.own();
+    }
+
+    /** Names of what the pack brings and the choice leaves out. */
+    public List<String> leftOut() {
+        return leftOut;
+    }
+
+    /** Where the pack comes from, as far as the site's list of trusted keys knows. */
+    public Standing standing() {
+        return TrustList.of(workspace.root()).standing(pack);
+    }
+
+    /** Whether nothing stands against it but, perhaps, that nobody known has signed it. */
+    public boolean isReady() {
+        return merged.open().isEmpty() && problems.isEmpty() && merged.reads();
+    }
+
+    /**
+     * Takes the pack: scripts, price list, what is kept of the pack and the record of it, all in one step.
+     *
+     * @param consent somebody's word, where nobody known has signed it
+     * @param clock   tells the time for the record
+     * @throws IllegalStateException when it is not {@link #isReady ready}
+     * @throws baywright.pack.PackRefused when nobody known has signed it and nobody gives their word
+     * @throws WorkspaceException when somebody else writes the workspace or has changed a file, or when the disk refuses; everything is
+     *                            then as it was
+     */
+    public TakenPack take(Optional<Consent> consent, Clock clock) {
+        if (!isReady()) {
+            throw new IllegalStateException("nothing is taken while clashes are open or the result has errors");
+        }
+        Standing standing = standing();
+        if (consent.isEmpty()) {
+            standing.refuseUnknown(pack.manifest().name());
+        }
+        TakenPack taken = new TakenPack(
+                pack.manifest().id(),
+                pack.manifest().version(),
+                pack.hash(),
+                pack.signature().map(PackSignature::signer),
+                standing.isKnown() ? Optional.empty() : consent,
+                clock.instant().truncatedTo(ChronoUnit.SECONDS),
+                leftOut);
+        FilesChange change = change(taken);
+        SortedMap<String, Replaced> all = new TreeMap<>(change.files());
+        all.put(UNDO, new Replaced(files.text(UNDO), Optional.of(change.text())));
+        try (WorkspaceWriter writer = WorkspaceWriter.open(workspace)) {
+            writer.change(new FilesChange(all));
+        }
+        return taken;
+    }
+
+    private FilesChange change(TakenPack taken) {
+        SortedMap<String, Replaced> change = new TreeMap<>();
+        replace(change, STAGES + "/", ours, merged.texts());
+        replace(change, folder(taken.id()) + "/" + STAGES + "/", base, part);
+        put(change, folder(taken.id()) + "/" + Pack.MANIFEST, Optional.of(utf8(pack.manifestBytes())));
+        put(change, folder(taken.id()) + "/" + ITEMS, pack.file(Pack.ITEMS).map(Taking::utf8));
+        put(change, PackLock.FILE, Optional.of(lock.with(taken).text()));
+        if (!shelves.items().equals(workspace.items())) {
+            String before = files.text(ITEMS).orElseThrow();
+            String mark = before.startsWith("\uFEFF") ? "\uFEFF" : "";
+            put(change, ITEMS, Optional.of(mark + WorkspaceWriter.priceList(workspace, shelves.items())));
+        }
+        return new FilesChange(change);
+    }
+
+    private void put(SortedMap<String, Replaced> change, String name, Optional<String> after) {
+        change.put(name, new Replaced(files.text(name), after));
+    }
+
+    private static void replace(
+            SortedMap<String, Replaced> change, String below, Map<String, String> before, Map<String, String> after) {
+        Set<String> names = new TreeSet<>(before.keySet());
+        names.addAll(after.keySet());
+        names.forEach(name -> change.put(
+                below + name,
+                new Replaced(Optional.ofNullable(before.get(name)), Optional.ofNullable(after.get(name)))));
+    }
+
+    private static String utf8(byte[] bytes) {
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+}
