@@ -9,6 +9,7 @@ import baywright.swing.api.Desk;
 import baywright.swing.api.Destination;
 import baywright.swing.parts.Prose;
 import baywright.swing.parts.SectionHeading;
+import baywright.swing.parts.StartField;
 import baywright.swing.parts.TonedLabel;
 import baywright.swing.parts.TrailLine;
 import java.time.LocalDateTime;
@@ -47,7 +48,11 @@ final class StepPanel extends Column {
         told = new ToldList(Words.of("told.none.step"), goToStep);
         inputs = new InputFields((name, value) -> shown.ifPresent(s -> edits.input(s.id(), name, value)));
         zones = new ZoneList(written -> shown.ifPresent(s -> edits.zones(s.id(), written)));
-        start = new StartField(desk.readout().locale(), at -> shown.ifPresent(s -> edits.start(s.id(), at)));
+        start = new StartField(
+                desk.readout().locale(),
+                Words.of("start.fix"),
+                Words.of("start.at"),
+                at -> shown.ifPresent(s -> edits.start(s.id(), at)));
         figures = new FigureLinks(desk::go);
         title.putClientProperty("html.disable", true);
         title.putClientProperty("FlatLaf.styleClass", "h2");
