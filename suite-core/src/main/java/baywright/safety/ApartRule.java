@@ -139,7 +139,7 @@ final class ApartRule {
     // in a bay
 
     /** Which pairs a presence brings the first and which the second of, by their places in the site's list. */
-    private record Brought(Presence presence, BitSet first, BitSet second) {
+    record Brought(Presence presence, BitSet first, BitSet second) {
         static Brought of(Presence presence, List<ApartPair> pairs) {
             BitSet first = new BitSet(pairs.size());
             BitSet second = new BitSet(pairs.size());
@@ -160,16 +160,14 @@ final class ApartRule {
         }
     }
 
-    private List<Brought> brought(List<Presence> presences) {
-        return presences.stream()
-                .map(p -> Brought.of(p, all.settings().apart()))
-                .toList();
+    static List<Brought> brought(List<Presence> presences, List<ApartPair> pairs) {
+        return presences.stream().map(p -> Brought.of(p, pairs)).toList();
     }
 
     /** Most steps bring neither part of most pairs, so that all steps need not be held against each other. */
     private void inBays(List<Presence> presences) {
         List<ApartPair> pairs = all.settings().apart();
-        List<Brought> own = brought(presences);
+        List<Brought> own = brought(presences, pairs);
         for (int i = 0; i < own.size(); i++) {
             Brought now = own.get(i);
             for (int p = 0; p < pairs.size(); p++) {
@@ -188,7 +186,7 @@ final class ApartRule {
             }
         }
         for (Booked other : all.others()) {
-            for (Brought there : brought(other.presences())) {
+            for (Brought there : other.brought(pairs)) {
                 for (Brought now : own) {
                     for (int p = 0; p < pairs.size(); p++) {
                         if (there.canMeet(now, p)) {

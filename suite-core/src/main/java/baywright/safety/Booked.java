@@ -2,6 +2,7 @@ package baywright.safety;
 
 import baywright.library.Stage;
 import java.util.List;
+import java.util.Optional;
 
 /** Another job of the shop, with what it brings into which bay at what time, by a timetable or by the order of its steps. */
 public final class Booked {
@@ -10,6 +11,7 @@ public final class Booked {
     private final String title;
     private final SafetyCase all;
     private final List<Presence> presences;
+    private volatile Optional<List<ApartRule.Brought>> brought = Optional.empty();
 
     private Booked(String job, String title, SafetyCase all) {
         this.job = job;
@@ -36,8 +38,14 @@ public final class Booked {
         return title;
     }
 
-    List<Presence> presences() {
-        return presences;
+    /** What it brings of some pairs; of its own site's it is worked out once, as all jobs about that time ask for it. */
+    List<ApartRule.Brought> brought(List<ApartPair> pairs) {
+        if (!pairs.equals(all.settings().apart())) {
+            return ApartRule.brought(presences, pairs);
+        }
+        List<ApartRule.Brought> known = brought.orElseGet(() -> ApartRule.brought(presences, pairs));
+        brought = Optional.of(known);
+        return known;
     }
 
     /** A step of it in words: its stage and id. */
