@@ -81,7 +81,8 @@ class ArrowsTest {
                 "schedule",
                 "workspace",
                 "pack",
-                "site");
+                "site",
+                "share");
         room(
                 "cli",
                 "quantity",

@@ -5,13 +5,16 @@ import baywright.library.Library;
 import baywright.library.LibraryFiles;
 import baywright.library.LibraryLoader;
 import baywright.library.ScriptCache;
+import baywright.money.Quote;
 import baywright.share.Estate;
 import baywright.share.Impact;
 import baywright.share.ImpactPapers;
 import baywright.site.Site;
 import baywright.vehicle.Shape;
 import baywright.workspace.Job;
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -22,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** What one revision of a library makes of many open jobs, beside working all of them anew. */
@@ -29,7 +33,8 @@ final class ImpactSection {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-07T07:00:00Z"), ZoneOffset.UTC);
     private static final long SEED = 20_261_201;
-    private static final int SAMPLE = 400;
+    private static final int SAMPLE = 100;
+    private static final int WARM_UP = 300;
     private static final double NANOS = 1e9;
     private static final double MEBIBYTE = 1 << 20;
 
@@ -42,7 +47,7 @@ final class ImpactSection {
                     "decontamination/iron-removal.groovy",
                     "standing 3.min, 7.min",
                     "standing 4.min, 8.min"),
-            new Revision("times of 'polish'", "correction/polish.groovy", "attended 10.min", "attended 11.min"),
+            new Revision("times of 'compound'", "correction/compound.groovy", "attended 15.min", "attended 16.min"),
             new Revision(
                     "a rule of the bays",
                     "rules/cabin.groovy",
@@ -65,66 +70,88 @@ final class ImpactSection {
     private List<Figure> measure(int jobs) {
         List<Figure> figures = new ArrayList<>();
         Library first = revised(REVISIONS.get(0));
-        Impact.of(estate(Math.min(jobs, 1_000)), first, ImpactPapers.NONE, Watch.NOBODY); // warms up
-        double before = heap();
-        Site all = estate(jobs);
-        double held = heap() - before;
-        for (Revision revision : REVISIONS) {
-            Library library = revised(revision);
-            figures.add(figure(revision.what(), all, library));
-        }
-        double perJob = held * 1024 / jobs;
-        figures.add(new Figure(
-                jobs + " jobs in memory",
-                String.format(Locale.ROOT, "%.0f MiB, %.1f KiB each", held, perJob),
-                "",
-                Optional.empty(),
-                "",
-                true));
+        Impact.of(estate(Math.min(jobs, WARM_UP)), first, ImpactPapers.NONE, Watch.NOBODY);
+        Site tenth = estate(jobs / 10);
+        REVISIONS.forEach(revision -> figures.add(besideAllAnew(revision.what(), tenth, revised(revision))));
         List<Double> logs = new ArrayList<>();
         for (int count : List.of(jobs / 10, 3 * jobs / 10, jobs)) {
-            double seconds = seconds(() -> Impact.of(estate(count), first, ImpactPapers.NONE, Watch.NOBODY));
-            logs.add(Math.log(seconds));
-            figures.add(new Figure(
-                    REVISIONS.get(0).what() + " over " + count + " jobs",
-                    Figure.seconds(seconds),
-                    "",
-                    Optional.empty(),
-                    "",
-                    true));
+            double before = heap();
+            Site all = estate(count);
+            double held = heap() - before;
+            Taken taken = new Taken();
+            Impact told = taken.during(() -> Impact.of(all, first, ImpactPapers.NONE, Watch.NOBODY));
+            logs.add(Math.log(taken.processor));
+            figures.add(told(
+                    REVISIONS.get(0).what() + " over " + shares(told, count),
+                    taken.shown()
+                            + String.format(
+                                    Locale.ROOT,
+                                    "; %.0f MiB of jobs, %.0f MiB with what was worked out",
+                                    held,
+                                    heap() - before)));
         }
-        figures.add(new Figure(
-                "growth from a tenth to all",
-                String.format(Locale.ROOT, "jobs to the power of %.2f", (logs.get(2) - logs.get(0)) / Math.log(10)),
-                "linear: to the power of 1",
-                Optional.empty(),
-                "",
-                true));
+        double power = (logs.get(2) - logs.get(0)) / Math.log(10);
+        figures.add(told(
+                "growth of the processor's time from a tenth to all",
+                String.format(Locale.ROOT, "jobs to the power of %.2f", power)));
         return figures;
     }
 
-    private Figure figure(String what, Site all, Library library) {
-        Impact[] told = new Impact[1];
-        double seconds = seconds(() -> told[0] = Impact.of(all, library, ImpactPapers.NONE, Watch.NOBODY));
-        List<Job> sample = all.jobs().subList(0, Math.min(SAMPLE, all.jobs().size()));
-        Site anew = all.withLibrary(library, job -> false);
-        double each = seconds(() -> Stream.of(all, anew)
-                        .flatMap(site -> sample.parallelStream().map(site::workOneOfMany))
-                        .forEach(worked -> {}))
-                / sample.size();
+    private static Figure told(String what, String measured) {
+        return new Figure(what, measured, "", Optional.empty(), "", true);
+    }
+
+    private static String shares(Impact told, int jobs) {
+        return String.format(
+                Locale.ROOT,
+                "%d jobs: %.0f %% worked anew, %.0f %% moved",
+                jobs,
+                100.0 * (jobs - told.untouched()) / jobs,
+                100.0 * told.jobs().size() / jobs);
+    }
+
+    /** Every job anew is worked out for some and reckoned for all. */
+    private static Figure besideAllAnew(String what, Site all, Library library) {
         int jobs = all.jobs().size();
-        int touched = jobs - told[0].untouched();
+        Taken taken = new Taken();
+        Impact told = taken.during(() -> Impact.of(all, library, ImpactPapers.NONE, Watch.NOBODY));
+        List<Job> sample = all.jobs().subList(0, Math.min(SAMPLE, jobs));
+        Site anew = all.withLibrary(library, job -> false);
+        Taken each = new Taken();
+        each.during(() -> Stream.of(all, anew)
+                .mapToLong(site -> sample.stream()
+                        .map(site::workOneOfMany)
+                        .filter(worked -> worked.offer() instanceof Quote)
+                        .count())
+                .sum());
+        double whole = each.processor * jobs / sample.size();
         return Figure.told(
-                String.format(
-                        Locale.ROOT,
-                        "%s over %d jobs: %.0f %% touched, %d moved",
-                        what,
-                        jobs,
-                        100.0 * touched / jobs,
-                        told[0].jobs().size()),
-                Figure.seconds(seconds),
-                "every job anew, from " + sample.size() + ": " + Figure.seconds(each * jobs),
-                seconds / (each * jobs));
+                what + " over " + shares(told, jobs),
+                taken.shown(),
+                "every job anew, from " + sample.size() + ": " + Figure.seconds(whole) + " of processor",
+                taken.processor / whole);
+    }
+
+    /** How long something took, by the clock and of all processors. */
+    private static final class Taken {
+        private static final OperatingSystemMXBean SYSTEM =
+                (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+
+        private double clock;
+        private double processor;
+
+        <T> T during(Supplier<T> work) {
+            long began = System.nanoTime();
+            long used = SYSTEM.getProcessCpuTime();
+            T result = work.get();
+            clock = (System.nanoTime() - began) / NANOS;
+            processor = (SYSTEM.getProcessCpuTime() - used) / NANOS;
+            return result;
+        }
+
+        String shown() {
+            return Figure.seconds(clock) + ", " + Figure.seconds(processor) + " of processor";
+        }
     }
 
     private Site estate(int jobs) {
@@ -140,12 +167,6 @@ final class ImpactSection {
         }
         others.put(revision.file(), text.replace(revision.line(), revision.then()));
         return LibraryLoader.load(others, site.workspace().items()).library();
-    }
-
-    private static double seconds(Runnable work) {
-        long began = System.nanoTime();
-        work.run();
-        return (System.nanoTime() - began) / NANOS;
     }
 
     private static double heap() {

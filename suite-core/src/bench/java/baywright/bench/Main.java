@@ -15,7 +15,7 @@ import java.util.Map;
 /**
  * Measures everything that has a budget and writes {@code target/bench/figures.md}. Words that may be given, all of them
  * when none is: {@code load}, {@code start}, {@code repair}, {@code plan}, {@code chance},
- * {@code timetable}. {@code scripts=N}, {@code rounds=N}, {@code seconds=N} and {@code files=N} make it shorter,
+ * {@code timetable}, {@code impact}. {@code jobs=N} is the most jobs of the last. {@code scripts=N}, {@code rounds=N}, {@code seconds=N} and {@code files=N} make it shorter,
  * {@code steps=N} proves plans of that one length only.
  */
 public final class Main {
@@ -23,6 +23,7 @@ public final class Main {
     private static final int SCRIPTS = 1_000;
     private static final int ROUNDS = 5;
     private static final int TIMETABLE_SECONDS = 5;
+    private static final int JOBS = 10_000;
 
     private Main() {}
 
@@ -54,8 +55,10 @@ public final class Main {
                 () -> ChanceSection.measure(sample.workspace(), rounds),
                 "timetable",
                 () -> TimetableSection.measure(
-                        number("seconds", TIMETABLE_SECONDS, args), number("files", Integer.MAX_VALUE, args)));
-        for (String name : List.of("load", "start", "repair", "plan", "chance", "timetable")) {
+                        number("seconds", TIMETABLE_SECONDS, args), number("files", Integer.MAX_VALUE, args)),
+                "impact",
+                () -> ImpactSection.measure(sample.workspace(), number("jobs", JOBS, args)));
+        for (String name : List.of("load", "start", "repair", "plan", "chance", "timetable", "impact")) {
             if (wanted.isEmpty() || wanted.contains(name)) {
                 for (Figure figure : sections.get(name).measure()) {
                     page.add(figure.row());
