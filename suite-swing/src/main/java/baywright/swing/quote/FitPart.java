@@ -216,7 +216,8 @@ final class FitPart extends JPanel {
         latest.run(
                 Words.of("fit.task"),
                 progress -> at.fit(of.job(), cap.get(), firmOnly, progress::cancelled),
-                found -> show(Optional.of(found)));
+                found -> show(Optional.of(found)),
+                () -> verdict.setText(Words.of("fit.stopped")));
     }
 
     private void show(Optional<FittedJob> now) {

@@ -115,7 +115,11 @@ final class KeptPart extends JPanel {
             return;
         }
         KeptQuotes quotes = new KeptQuotes(site, folder.get());
-        reading.run(Words.of("kept.task"), progress -> entries(quotes), this::show);
+        reading.run(
+                Words.of("kept.task"),
+                progress -> entries(quotes),
+                this::show,
+                () -> about.setText(Words.of("stopped")));
     }
 
     void clear() {
@@ -174,10 +178,14 @@ final class KeptPart extends JPanel {
             about.setText(Words.of("two-sentences", stands(kept), Words.of("kept.today-stopped")));
             return;
         }
-        comparing.run(Words.of("kept.comparing"), progress -> QuoteChange.since(kept, now, quote), found -> {
-            about.setText(Words.of("two-sentences", stands(kept), today(kept, quote, found)));
-            changes(found);
-        });
+        comparing.run(
+                Words.of("kept.comparing"),
+                progress -> QuoteChange.since(kept, now, quote),
+                found -> {
+                    about.setText(Words.of("two-sentences", stands(kept), today(kept, quote, found)));
+                    changes(found);
+                },
+                () -> about.setText(stands(kept)));
     }
 
     private String stands(KeptQuote kept) {

@@ -75,6 +75,7 @@ final class OptionsPart extends JPanel {
         table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "take");
         table.getActionMap().put("take", taking);
         table.getSelectionModel().addListSelectionListener(e -> tell());
+        table.setPreferredScrollableViewportSize(new Dimension(0, table.getRowHeight() * ROWS));
         JScrollPane scroll = new JScrollPane(table);
         scroll.setVerticalScrollBarPolicy(JScrollPane.VERTICAL_SCROLLBAR_NEVER);
         add(new SectionHeading(Words.of("options.heading"), table));
@@ -89,6 +90,7 @@ final class OptionsPart extends JPanel {
         whole = worked;
         figures = written;
         rows.fireTableDataChanged();
+        about.setText(Words.of("options.looking"));
         latest.run(
                 Words.of("options.task"),
                 progress -> {
@@ -103,7 +105,8 @@ final class OptionsPart extends JPanel {
                     }
                     return done;
                 },
-                this::show);
+                this::show,
+                () -> about.setText(Words.of("stopped")));
     }
 
     private static Choice choice(Site site, WorkedJob worked, PlanOption option) {

@@ -94,7 +94,8 @@ final class OutlookPart extends JPanel {
                             : FinishChance.of(now, outlook, site.chance(now.job(), Outlook.usual()));
                     return new Seen(quote, outlook, finish);
                 },
-                done -> show(Optional.of(done)));
+                done -> show(Optional.of(done)),
+                () -> words.setText(Words.of("stopped")));
     }
 
     void clear() {

@@ -88,6 +88,7 @@ final class QuoteView implements WorkbenchView {
                         List.of(Words.action("empty.go", () -> desk.go(new Destination("plan", Map.of()))))),
                 "empty");
         component.add(new JPanel(), "nothing");
+        List.of(price, most, cap, left, loss, ready).forEach(tile -> tile.say(Words.of("none")));
         turnTo("nothing");
     }
 
