@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BetaPertTest {
 
     /**
-     * CV-69: parameters, mean, deviation and quantiles of the beta-PERT distribution, computed from its definition in double
+     * parameters, mean, deviation and quantiles of the beta-PERT distribution, computed from its definition in double
      * arithmetic apart from this project. The last deviation is the textbook's (Malcolm, Roseboom, Clark, Fazar 1959), which
      * is another.
      */
@@ -55,7 +55,7 @@ class BetaPertTest {
         assertThat(pert.below(p80)).isEqualTo(0.8, within(1e-4));
     }
 
-    /** CV-69: three equal points are a constant. */
+    /** Three equal points are a constant. */
     @Test
     void threeEqualPointsAreAConstant() {
         BetaPert pert = new BetaPert(ThreePoint.of("7", "7", "7.0"));

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 class CriticalPathTest {
 
-    /** CV-70: B. W. Taylor, Introduction to Management Science, project management, solution; free floats by hand. */
+    /** B. W. Taylor, Introduction to Management Science, project management, solution; free floats by hand. */
     @Test
     void sevenArrowsOfATextbook() {
         CriticalPath path = CriticalPath.ofMeans(
@@ -36,7 +36,7 @@ class CriticalPathTest {
                         "5-6 18 20 18 20 0 0");
     }
 
-    /** CV-71: as CV-70, thirteen arrows with a dummy; free floats by hand. */
+    /** B. W. Taylor, as above, thirteen arrows with a dummy; free floats by hand. */
     @Test
     void thirteenArrowsWithADummy() {
         CriticalPath path = CriticalPath.ofMeans(Networks.ofArrows(
@@ -102,7 +102,7 @@ class CriticalPathTest {
         assertThat(CriticalPath.ofLikely(network).length()).isEqualTo(31);
     }
 
-    /** CV-75: a circle is reported with its members. */
+    /** A circle is reported with its members. */
     @Test
     void aCircleIsReportedWithItsMembers() {
         assertThatThrownBy(() -> Networks.of("A: 1,1,1; C\nB: 1,1,1; A\nC: 1,1,1; B\nD: 1,1,1; C"))
@@ -121,7 +121,7 @@ class CriticalPathTest {
                 .hasMessageContaining("as many durations");
     }
 
-    /** CV-75, laws of every network: bounds on the length, floats, and a chain without room. */
+    /** Laws of every network: bounds on the length, floats, and a chain without room. */
     @Property(tries = 100)
     void keepsTheLawsOfNetworks(@ForAll @IntRange(min = 1, max = 30) int size, @ForAll long seed) {
         Network network = random(size, seed);
@@ -147,7 +147,7 @@ class CriticalPathTest {
         assertThat(chain).isGreaterThanOrEqualTo(path.length() - 1e-6);
     }
 
-    /** CV-75: the order of the table changes nothing; more time or another link never shortens. */
+    /** The order of the table changes nothing; more time or another link never shortens. */
     @Property(tries = 60)
     void orderDoesNotMatterAndMoreNeverShortens(@ForAll @IntRange(min = 2, max = 25) int size, @ForAll long seed) {
         Network network = random(size, seed);

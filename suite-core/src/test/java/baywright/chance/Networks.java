@@ -54,7 +54,7 @@ final class Networks {
         return new Network(activities, links);
     }
 
-    /** CV-72: a problem of Render, Stair, Hanna, Quantitative Analysis for Management. */
+    /** A problem of Render, Stair, Hanna, Quantitative Analysis for Management. */
     static Network fourteen() {
         return of("""
                 A: 5,5,7;
@@ -74,7 +74,7 @@ final class Networks {
                 """);
     }
 
-    /** CV-73: Render, Stair, Hanna, and Heizer, Render, Operations Management, chapter on project management. */
+    /** Render, Stair, Hanna, and Heizer, Render, Operations Management, chapter on project management. */
     static Network eight() {
         return of("""
                 A: 1,2,3;
@@ -88,7 +88,7 @@ final class Networks {
                 """);
     }
 
-    /** CV-74: Hillier, Lieberman, Introduction to Operations Research, chapter on project management, prototype example. */
+    /** Hillier, Lieberman, Introduction to Operations Research, chapter on project management, prototype example. */
     static Network prototype() {
         return of("""
                 A: 1,2,3;

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class PertEstimateTest {
 
-    /** CV-72: a problem of Render, Stair, Hanna, with a worked solution; probabilities computed from its z. */
+    /** A problem of Render, Stair, Hanna, with a worked solution; probabilities computed from its z. */
     @Test
     void fourteenActivities() {
         Network network = Networks.fourteen();
@@ -34,7 +34,7 @@ class PertEstimateTest {
         assertThat(pert.within(55)).isEqualTo(0.8935, within(1e-3));
     }
 
-    /** CV-73: Render, Stair, Hanna; Heizer, Render. The printed 0.7157 comes from z rounded to 0.57. */
+    /** Render, Stair, Hanna; Heizer, Render. The printed 0.7157 comes from z rounded to 0.57. */
     @Test
     void eightActivities() {
         Network network = Networks.eight();
@@ -48,7 +48,7 @@ class PertEstimateTest {
         assertThat(pert.within(16)).isEqualTo(0.7146, within(1e-3)).isEqualTo(0.7157, within(0.002));
     }
 
-    /** CV-74: Hillier, Lieberman, Introduction to Operations Research, prototype example. */
+    /** Hillier, Lieberman, Introduction to Operations Research, prototype example. */
     @Test
     void prototypeExample() {
         Network network = Networks.prototype();

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SampleTest {
 
     /**
-     * CV-86: data of NIST/SEMATECH e-Handbook of Statistical Methods 7.2.6.2, by definition 7 of Hyndman, Fan, The American
+     * data of NIST/SEMATECH e-Handbook of Statistical Methods 7.2.6.2, by definition 7 of Hyndman, Fan, The American
      * Statistician 50 (1996) 361. The handbook's own 95.19807 for P90 is definition 6, which this is not.
      */
     @Test
@@ -34,7 +34,7 @@ class SampleTest {
         assertThat(sample.quantile(0.90)).isEqualTo(95.19568, within(1e-9));
     }
 
-    /** CV-86: a widely printed example, and one to ten by hand. */
+    /** A widely printed example, and one to ten by hand. */
     @Test
     void percentilesOfSmallSamples() {
         assertThat(Sample.of(15, 20, 35, 40, 50).quantile(0.4)).isEqualTo(29, within(1e-9));
@@ -51,7 +51,7 @@ class SampleTest {
         assertThatThrownBy(() -> one.quantile(-0.1)).hasMessageContaining("from 0 to 1");
     }
 
-    /** CV-87: NIST Statistical Reference Datasets, univariate, NumAcc1 to NumAcc4. A sum of squares fails these. */
+    /** NIST Statistical Reference Datasets, univariate, NumAcc1 to NumAcc4. A sum of squares fails these. */
     @ParameterizedTest
     @CsvSource({
         "1.2, 1.1, 1.3, 1.2",
@@ -76,7 +76,7 @@ class SampleTest {
         assertThat(sample.deviation()).isEqualTo(1, within(1e-6));
     }
 
-    /** CV-85: standard errors, and binomial ranks after Hahn, Meeker, Statistical Intervals. */
+    /** Standard errors, and binomial ranks after Hahn, Meeker, Statistical Intervals. */
     @ParameterizedTest
     @CsvSource({"10000, 0.8, 7922, 8078", "100000, 0.8, 79752, 80248", "100000, 0.95, 94865, 95135"})
     void bandsOfQuantilesByRanks(int size, double share, int low, int high) {
@@ -87,7 +87,7 @@ class SampleTest {
         assertThat(sample.band(share, 0.95)).isEqualTo(new Sample.Band(low, high));
     }
 
-    /** CV-85: a deviation of 3 leaves 0.3, 0.0949, 0.03 and 0.0095 of error. */
+    /** A deviation of 3 leaves 0.3, 0.0949, 0.03 and 0.0095 of error. */
     @ParameterizedTest
     @CsvSource({"100, 0.3", "1000, 0.0949", "10000, 0.03", "100000, 0.0095"})
     void errorOfAMean(int size, double error) {

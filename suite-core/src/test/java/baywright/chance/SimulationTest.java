@@ -34,7 +34,7 @@ class SimulationTest {
     }
 
     /**
-     * CV-83: exact values of k equal beta-PERT activities side by side, by numerical integration. The critical path of the
+     * exact values of k equal beta-PERT activities side by side, by numerical integration. The critical path of the
      * means stays at the single mean whatever k is: the difference is what a timetable without simulation hides.
      */
     @ParameterizedTest
@@ -77,7 +77,7 @@ class SimulationTest {
     }
 
     /**
-     * CV-84: the published networks of {@link Networks} with independent beta-PERT activities, ten million runs of another
+     * the published networks of {@link Networks} with independent beta-PERT activities, ten million runs of another
      * program. The textbook's answers are too hopeful: 0.8935 against 0.852, 0.715 against 0.690, 0.841 against 0.816.
      */
     @Test
@@ -113,7 +113,7 @@ class SimulationTest {
     }
 
     /**
-     * CV-81: means and variances of the largest of n normals, David, Nagaraja, Order Statistics. Holds the scores that
+     * means and variances of the largest of n normals, David, Nagaraja, Order Statistics. Holds the scores that
      * everything is drawn from to it, each from a stream of its own.
      */
     @ParameterizedTest
@@ -124,7 +124,7 @@ class SimulationTest {
         assertThat(largest.deviation() * largest.deviation()).isEqualTo(variance, within(0.02 * variance));
     }
 
-    /** CV-81: the mean of the largest of n uniform numbers is n/(n + 1). */
+    /** The mean of the largest of n uniform numbers is n/(n + 1). */
     @ParameterizedTest
     @CsvSource({"2", "5"})
     void largestOfSomeUniforms(int count) {
@@ -141,7 +141,7 @@ class SimulationTest {
         assertThat(Sample.of(most).mean()).isEqualTo(n / (n + 1), within(4 * Math.sqrt(variance / RUNS)));
     }
 
-    /** CV-82: the larger of two normals, Clark, Operations Research 9 (1961) 145. */
+    /** The larger of two normals, Clark, Operations Research 9 (1961) 145. */
     @ParameterizedTest
     @CsvSource({"20, 2, 20, 2, 21.1284, 1.6513", "20, 2, 18, 3, 20.6542, 1.9265", "44, 3, 42, 2, 44.6542, 2.4116"})
     void largerOfTwoPaths(double mean1, double sd1, double mean2, double sd2, double mean, double deviation) {
@@ -261,7 +261,7 @@ class SimulationTest {
         assertThat(outcome.drivers().get(0).ofCost()).isEqualTo(1, within(0.01));
     }
 
-    /** CV-100: a cost of beta-PERT (300, 360, 540); exact values by the distribution function. */
+    /** A cost of beta-PERT (300, 360, 540); exact values by the distribution function. */
     @Test
     void costsOfCharges() {
         Simulation simulation = new Simulation(
@@ -302,7 +302,7 @@ class SimulationTest {
         assertThat(outcome.missed().get(1).chance()).isZero();
     }
 
-    /** CV-85: the same seed and inputs give the same answer bit by bit, whatever the number of threads. */
+    /** The same seed and inputs give the same answer bit by bit, whatever the number of threads. */
     @Property(tries = 8)
     void aSeedGivesTheSameOnAnyNumberOfThreads(@ForAll long seed, @ForAll @IntRange(min = 100, max = 6000) int runs) {
         Simulation simulation = Simulation.of(Networks.large(20));
@@ -326,7 +326,7 @@ class SimulationTest {
                 .isEqualTo(Simulation.of(network).run(options).finish());
     }
 
-    /** CV-75 run by run: with the same luck, more time or another link never ends earlier. */
+    /** A law of every network, run by run: with the same luck, more time or another link never ends earlier. */
     @Property(tries = 15)
     void moreWorkNeverEndsEarlier(@ForAll long seed, @ForAll @IntRange(min = 0, max = 11) int which) {
         Network network = Networks.large(12);

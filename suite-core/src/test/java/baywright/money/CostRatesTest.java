@@ -20,7 +20,7 @@ class CostRatesTest {
         return new BigDecimal(text);
     }
 
-    /** CV-96: exercises of managerial-accounting courses on the predetermined overhead rate, with solutions. */
+    /** Exercises of managerial-accounting courses on the predetermined overhead rate, with solutions. */
     @ParameterizedTest
     @CsvSource({
         "403260, 61100, 6.60, 58750, 462000, 387750, -74250",
@@ -49,7 +49,7 @@ class CostRatesTest {
                 .withMessage("overhead needs a base above zero, got 0");
     }
 
-    /** CV-98: invented figures, the common method: 32 000 + 22 % over 1 420.8 of 2 080 paid hours. */
+    /** Invented figures, the common method: 32 000 + 22 % over 1 420.8 of 2 080 paid hours. */
     @Test
     void aSoldHourCostsMoreThanAPaidOne() {
         HourCost hour = HourCost.ofYear(d("32000"), d("22"), d("2080"), d("304"), d("80"));
@@ -68,21 +68,21 @@ class CostRatesTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new HourCost(BigDecimal.TEN, share));
     }
 
-    /** CV-99: any textbook of cost accounting, from memory; the sums are arithmetic. */
+    /** Any textbook of cost accounting, from memory; the sums are arithmetic. */
     @ParameterizedTest
     @CsvSource({"10, 9.09", "20, 16.67", "25, 20", "30, 23.08", "50, 33.33", "100, 50"})
     void turnsMarkupIntoMargin(BigDecimal markup, BigDecimal margin) {
         assertThat(new Markup(markup).marginPercent()).isCloseTo(margin, within(d("0.005")));
     }
 
-    /** CV-99: as above, the other way. */
+    /** As above, the other way. */
     @ParameterizedTest
     @CsvSource({"10, 11.11", "20, 25", "25, 33.33", "30, 42.86", "40, 66.67", "50, 100"})
     void turnsMarginIntoMarkup(BigDecimal margin, BigDecimal markup) {
         assertThat(Markup.leaving(margin).percent()).isCloseTo(markup, within(d("0.005")));
     }
 
-    /** CV-99: cost 100 and 30 %, cost 250 and 35 %, once as margin and once as markup. */
+    /** Cost 100 and 30 %, cost 250 and 35 %, once as margin and once as markup. */
     @ParameterizedTest
     @CsvSource({"100, 30, 142.86, 130.00", "250, 35, 384.62, 337.50"})
     void pricesAtMarginAndAtMarkup(BigDecimal cost, BigDecimal percent, BigDecimal atMargin, BigDecimal atMarkup) {
@@ -92,7 +92,7 @@ class CostRatesTest {
                 .isEqualTo(atMarkup);
     }
 
-    /** CV-99: no price has a margin of its whole self. */
+    /** No price has a margin of its whole self. */
     @ParameterizedTest
     @ValueSource(strings = {"100", "100.1", "400"})
     void refusesAMarginOfTheWholePrice(BigDecimal margin) {

@@ -164,7 +164,7 @@ class OutlookTest {
                 List.of(), List.of(), List.of(), List.of(), List.of(soiling, size), List.of(), List.of(), "hash");
     }
 
-    /** CV-100: beta-PERT (300, 360, 540) as the only cost; exact by the distribution function. */
+    /** Beta-PERT (300, 360, 540) as the only cost; exact by the distribution function. */
     @ParameterizedTest
     @CsvSource({"380, 46.09", "400, 30.88", "420, 18.75", "450, 6.92"})
     void chanceOfALoss(String net, double percent) {
@@ -176,7 +176,7 @@ class OutlookTest {
                 .isEqualTo(percent / 100, within(1e-4));
     }
 
-    /** CV-100: a normal cost, exact; the price for five percent is the mean and 1.6449 deviations. */
+    /** A normal cost, exact; the price for five percent is the mean and 1.6449 deviations. */
     @ParameterizedTest
     @CsvSource({"400, 340, 45, 9.12, 414.02", "500, 410, 60, 6.68, 508.69"})
     void chanceOfALossOfANormalCost(double price, double mean, double deviation, double percent, double forFive) {
@@ -184,7 +184,7 @@ class OutlookTest {
         assertThat(mean + deviation * Normal.quantile(0.95)).isEqualTo(forFive, within(0.005));
     }
 
-    /** CV-69, CV-100: P80 of (30, 45, 90) is 59.4115, 18.8 % above the mean of 50. */
+    /** P80 of (30, 45, 90) is 59.4115, 18.8 % above the mean of 50. */
     @Test
     void contingencyCarriesTheHoursWithAConfidence() {
         Outlook outlook = outlook(Works.of(wide("polish")), LIBRARY, Shops.bareRates("60", "0"), vehicles(1));

@@ -51,7 +51,7 @@ class RollUpTest {
         return Works.of(jobs).ledger(LIBRARY, Shops.poundRates(), DETAILING);
     }
 
-    /** CV-97: managerial-accounting exercise: materials 800, labour 1 200, 100 h at an overhead of 500 000 / 25 000 h. */
+    /** Managerial-accounting exercise: materials 800, labour 1 200, 100 h at an overhead of 500 000 / 25 000 h. */
     @Test
     void addsUpTheCostOfAJob() {
         Library metal = Works.library(Works.item("metal", Quantity.of(1, Unit.EACH), "800", false));
@@ -402,7 +402,7 @@ class RollUpTest {
                 .isGreaterThanOrEqualTo(of(jobs).net());
     }
 
-    /** CV-97: exercises of managerial-accounting courses: materials 800, labour 1 200, 100 h at 500 000 / 25 000 h. */
+    /** Exercises of managerial-accounting courses: materials 800, labour 1 200, 100 h at 500 000 / 25 000 h. */
     @Test
     void aJobCostsMaterialsLabourAndOverhead() {
         Library library = Works.library(Works.item("all", Quantity.of(1, Unit.LITRE), "800", false));

@@ -26,7 +26,7 @@ class SharesTest {
         return Arrays.stream(spaced.split(" ", -1)).map(BigDecimal::new).toList();
     }
 
-    /** CV-101: largest remainder (Hamilton's method), ties to the first; the sums are arithmetic. */
+    /** Largest remainder (Hamilton's method), ties to the first; the sums are arithmetic. */
     @ParameterizedTest
     @CsvSource({
         "100.00, 1 1 1, 33.34 33.33 33.33",

@@ -36,7 +36,7 @@ class TaxRuleTest {
         };
     }
 
-    /** CV-102: the table of java.math.RoundingMode in the JDK's API documentation. */
+    /** The table of java.math.RoundingMode in the JDK's API documentation. */
     @ParameterizedTest
     @CsvSource({
         "HALF_UP, 6 3 2 1 1 -1 -1 -2 -3 -6",
@@ -55,7 +55,7 @@ class TaxRuleTest {
         }
     }
 
-    /** CV-102: decimal ties that binary fractions get wrong. */
+    /** Decimal ties that binary fractions get wrong. */
     @ParameterizedTest
     @CsvSource({"2.345, 2.35, 2.34", "1.005, 1.01, 1.00", "0.125, 0.13, 0.12", "-0.125, -0.13, -0.12"})
     void roundsDecimalTies(BigDecimal exact, BigDecimal halfUp, BigDecimal halfEven) {
@@ -78,7 +78,7 @@ class TaxRuleTest {
                 .isEqualTo(Money.parse("GBP 1.01"));
     }
 
-    /** CV-103: VAT per line or on the sum; both are lawful somewhere. */
+    /** VAT per line or on the sum; both are lawful somewhere. */
     @ParameterizedTest
     @CsvSource({"17.27, 4, 13.80, 13.82", "0.33, 3, 0.21, 0.20"})
     void taxesEachLineOrTheSum(BigDecimal line, int lines, BigDecimal perLine, BigDecimal onSum) {
@@ -96,7 +96,7 @@ class TaxRuleTest {
                 .isEqualTo(onSum);
     }
 
-    /** CV-104: an example of an accounting forum, 704.88 at 20 %. */
+    /** An example of an accounting forum, 704.88 at 20 %. */
     @ParameterizedTest
     @CsvSource({"HALF_UP, 140.98, 845.86", "DOWN, 140.97, 845.85"})
     void grossIsNetAndTheRoundedTax(RoundingMode mode, String tax, String gross) {
@@ -104,7 +104,7 @@ class TaxRuleTest {
                 .containsExactly("704.88", tax, gross);
     }
 
-    /** CV-105: HMRC VAT Notice 700, 17.5 (invoice trader, tax rounded down to a whole penny; from memory). */
+    /** HMRC VAT Notice 700, 17.5 (invoice trader, tax rounded down to a whole penny; from memory). */
     @Test
     void anInvoiceMayRoundItsTaxDown() {
         assertThat(amounts(vat("20", RoundingMode.DOWN, On.TOTAL).priceOf(CurrencyUnit.GBP, new BigDecimal("4.3395"))))
@@ -115,7 +115,7 @@ class TaxRuleTest {
     }
 
     /**
-     * CV-105: HMRC VAT Notice 700, 17.5.1 (from memory) and 17.5.2: 86.76p is 86.7p, or 87p; 0.0024 of a pound for each unit
+     * HMRC VAT Notice 700, 17.5.1 (from memory) and 17.5.2: 86.76p is 86.7p, or 87p; 0.0024 of a pound for each unit
      * is 0.002.
      */
     @ParameterizedTest
@@ -130,7 +130,7 @@ class TaxRuleTest {
         assertThat(Rounding.toStep(exact, step, mode)).isEqualByComparingTo(rounded);
     }
 
-    /** CV-105, 17.5.1: a line's tax to 0.1p downwards, then the total to a penny downwards; by hand 2 × 0.949 = 1.898. */
+    /** 17.5.1: a line's tax to 0.1p downwards, then the total to a penny downwards; by hand 2 × 0.949 = 1.898. */
     @Test
     void aLinesTaxMayBeRoundedToATenthOfAPenny() {
         TaxRule rule = new TaxRule(
@@ -185,7 +185,7 @@ class TaxRuleTest {
         assertThat(amounts(price)).containsExactly("66.67", "8.34", "75.01");
     }
 
-    /** CV-107 on a rounded price: 1 030.53 becomes 1 030, with 1 030 · 20/120 = 171.666… of tax inside. */
+    /** Tax inside a rounded price: 1 030.53 becomes 1 030, with 1 030 · 20/120 = 171.666… of tax inside. */
     @Test
     void aRoundPriceHasItsTaxInside() {
         TaxRule rule = twoRates(On.TOTAL, "5");
@@ -222,7 +222,7 @@ class TaxRuleTest {
                 .withMessageContaining("at least one family");
     }
 
-    /** CV-107: tax inside a gross price, {@code gross · r / (100 + r)}, half up. */
+    /** Tax inside a gross price, {@code gross · r / (100 + r)}, half up. */
     @ParameterizedTest
     @CsvSource({
         "120.00, 20, 20.00, 100.00",
@@ -236,7 +236,7 @@ class TaxRuleTest {
                 .containsExactly(net, tax, gross.toPlainString());
     }
 
-    /** CV-108: ISO 4217 list one (from memory), and the currency data of the JDK. */
+    /** ISO 4217 list one (from memory), and the currency data of the JDK. */
     @ParameterizedTest
     @CsvSource({
         "0, JPY KRW VND CLP ISK UGX XOF",
@@ -255,7 +255,7 @@ class TaxRuleTest {
         assertThat(CurrencyUnit.of("XDR").isPseudoCurrency()).isTrue();
     }
 
-    /** CV-108: 10 % of 12 345 yen; 12.3455 dinar. */
+    /** 10 % of 12 345 yen; 12.3455 dinar. */
     @Test
     void roundsToTheMinorUnitsOfItsCurrency() {
         BigDecimal yen = new BigDecimal("12345");

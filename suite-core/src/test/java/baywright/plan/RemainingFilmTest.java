@@ -24,21 +24,21 @@ class RemainingFilmTest {
 
     private static final RemainingFilm LEFT = new RemainingFilm(112, 4).less(6, 1.5);
 
-    /** CV-53: normal difference, computed. */
+    /** Normal difference, computed. */
     @Test
     void aPanelLessARemoval() {
         assertThat(LEFT.mean()).isEqualTo(106);
         assertThat(LEFT.deviation()).isCloseTo(4.272, within(0.0005));
     }
 
-    /** CV-53: normal distribution, computed; 1 % relative. */
+    /** Normal distribution, computed; 1 % relative. */
     @ParameterizedTest
     @CsvSource({"90, 9.01e-5", "95, 0.00501", "100, 0.0801"})
     void chanceOfEndingBelow(double floor, double expected) {
         assertThat(LEFT.chanceBelow(floor) / expected).isCloseTo(1, within(0.01));
     }
 
-    /** CV-53: at most 2 % below 90 µm at the same spread. */
+    /** At most 2 % below 90 µm at the same spread. */
     @Test
     void whatMayBePlannedAway() {
         assertThat(new RemainingFilm(112, LEFT.deviation()).mostFor(90, 0.02)).isCloseTo(13.23, within(0.01));
@@ -50,7 +50,7 @@ class RemainingFilmTest {
         assertThat(new RemainingFilm(59.9, 0).chanceBelow(60)).isOne();
     }
 
-    /** CV-53, law. */
+    /** Law. */
     @Property
     void moreRemovalNeverLowersTheRisk(
             @ForAll @DoubleRange(min = 60, max = 400) double film,
@@ -63,7 +63,7 @@ class RemainingFilmTest {
                 .isGreaterThanOrEqualTo(before.less(removal, 1).chanceBelow(60));
     }
 
-    /** CV-53, law, for the place of the lowest reading: the gauge's error shrinks with the reading, the risk does not. */
+    /** Law, for the place of the lowest reading: the gauge's error shrinks with the reading, the risk does not. */
     @Property
     void aLowerReadingNeverLowersTheRisk(
             @ForAll @DoubleRange(min = 40, max = 400) double reading,
@@ -75,7 +75,7 @@ class RemainingFilmTest {
                 .isGreaterThanOrEqualTo(high.less(5, 1).chanceBelow(60));
     }
 
-    /** CV-53, law, as long as more than the floor is expected to be left: beyond it doubt can only help. */
+    /** Law, as long as more than the floor is expected to be left: beyond it doubt can only help. */
     @Property
     void aLargerUncertaintyNeverLowersTheRisk(
             @ForAll @DoubleRange(min = 0, max = 100) double aboveFloor,
@@ -99,7 +99,7 @@ class RemainingFilmTest {
                 usual.readings());
     }
 
-    /** CV-53, law: equal to the last bit. */
+    /** Law: equal to the last bit. */
     @Property
     void theOrderOfStepsDoesNotMatter(@ForAll @IntRange(min = 0, max = 6) int steps, @ForAll long seed) {
         Random random = new Random(seed);

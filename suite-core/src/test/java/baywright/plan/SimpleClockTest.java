@@ -9,7 +9,7 @@ import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 
 /**
- * CV-79: least and most waits after Bartusch, Möhring, Radermacher, Annals of Operations Research 16 (1988) 201, on a wipe
+ * least and most waits after Bartusch, Möhring, Radermacher, Annals of Operations Research 16 (1988) 201, on a wipe
  * of 20 minutes, a coat of 90 that starts at most 60 after it, a lamp of 45 that starts 30 to 40 after the coat, and a
  * hand-over at least 720 after the coat; minutes.
  */

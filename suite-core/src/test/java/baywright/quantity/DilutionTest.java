@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class DilutionTest {
 
-    /** CV-57: parts of product and water, common practice, no published source; the sums are plain arithmetic. */
+    /** Parts of product and water, common practice, no published source; the sums are plain arithmetic. */
     @ParameterizedTest
     @CsvSource({
         "1:10, 500, 45.45, 454.55",
@@ -35,7 +35,7 @@ class DilutionTest {
         assertThat(dilution.waterOf(ready).amount()).isCloseTo(water, within(cent));
     }
 
-    /** CV-57: 1:10 is 9.091 % product, 1 in 10 is 10 %. */
+    /** 1:10 is 9.091 % product, 1 in 10 is 10 %. */
     @Test
     void tellsPartsToWaterFromPartsInTheMix() {
         assertThat(Dilution.parse("1:10").strength())

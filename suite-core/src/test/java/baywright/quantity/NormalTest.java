@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class NormalTest {
 
-    /** CV-52: GUM, JCGM 100:2008, table G.1. */
+    /** GUM, JCGM 100:2008, table G.1. */
     @ParameterizedTest
     @CsvSource({"1, 0.6827", "1.645, 0.9000", "1.96, 0.9500", "2, 0.9545", "2.576, 0.9900", "3, 0.9973"})
     void coverage(double k, double expected) {

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SpreadTest {
 
-    /** CV-87: NIST Statistical Reference Datasets, univariate, NumAcc1: three values; certified 10000002 and 1. */
+    /** NIST Statistical Reference Datasets, univariate, NumAcc1: three values; certified 10000002 and 1. */
     @Test
     void numAcc1() {
         Spread spread = Spread.of(List.of(10_000_001, 10_000_003, 10_000_002));
@@ -22,7 +22,7 @@ class SpreadTest {
     }
 
     /**
-     * CV-87: NIST Statistical Reference Datasets, univariate, NumAcc2 to NumAcc4: one value, then 500 times a tenth less
+     * NIST Statistical Reference Datasets, univariate, NumAcc2 to NumAcc4: one value, then 500 times a tenth less
      * and a tenth more; certified the first value and 0.1.
      */
     @ParameterizedTest

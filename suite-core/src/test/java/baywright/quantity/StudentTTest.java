@@ -11,14 +11,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class StudentTTest {
 
-    /** CV-52: GUM, JCGM 100:2008, table G.2, 95 %; 1 degree of freedom: tan(0.475 π). */
+    /** GUM, JCGM 100:2008, table G.2, 95 %; 1 degree of freedom: tan(0.475 π). */
     @ParameterizedTest
     @CsvSource({"1, 12.706", "2, 4.303", "4, 2.776", "9, 2.262", "29, 2.045", "1000000, 1.960"})
     void coverageFactors(int degrees, double expected) {
         assertThat(StudentT.coverage(0.95, degrees)).isCloseTo(expected, within(0.001));
     }
 
-    /** CV-52: mean of the readings of CV-51 at 95 % from repeatability alone, 115.98 to 120.82 µm. */
+    /** GUM, table G.2: mean of five readings of one spot at 95 % from repeatability alone, 115.98 to 120.82 µm. */
     @Test
     void aMeanOfFiveReadings() {
         Spread spread = Spread.of(List.of(117, 121, 116, 119, 119));

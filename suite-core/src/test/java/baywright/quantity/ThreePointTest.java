@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ThreePointTest {
 
-    /** CV-68: Malcolm, Roseboom, Clark, Fazar, Operations Research 7 (1959) 646; fractions worked out by hand. */
+    /** Malcolm, Roseboom, Clark, Fazar, Operations Research 7 (1959) 646; fractions worked out by hand. */
     @ParameterizedTest
     @CsvSource({
         "2, 5, 14, 6, 4",

@@ -17,21 +17,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Air, ventilation and climate. */
 class AirTest {
 
-    // CV-34: 29 CFR 1910.1000(d)(1)
+    // 29 CFR 1910.1000(d)(1)
     @Test
     void timeWeightedAverage() {
         double average = SolventAir.average(List.of(new Period(2, 150), new Period(2, 75), new Period(4, 50)));
         assertThat(average).isEqualTo(81.25).isLessThan(100);
     }
 
-    // CV-35: 29 CFR 1910.1000(d)(2)
+    // 29 CFR 1910.1000(d)(2)
     @Test
     void severalSubstances() {
         List<Part> parts = List.of(new Part(500, 1000), new Part(45, 200), new Part(40, 200));
         assertThat(SolventAir.mixture(parts)).isCloseTo(0.925, within(1e-12)).isLessThan(1);
     }
 
-    // CV-35, law
+    // law
     @Property
     void moreVapourNeverLowersTheSumAndUnitsDoNotMatter(
             @ForAll @DoubleRange(min = 0, max = 1e4) double c, @ForAll @DoubleRange(min = 1, max = 1e4) double limit) {
@@ -42,7 +42,7 @@ class AirTest {
                 .isCloseTo(sum, within(1e-9 * (1 + sum)));
     }
 
-    // CV-36: NIOSH Pocket Guide, isopropyl alcohol
+    // NIOSH Pocket Guide, isopropyl alcohol
     @Test
     void propanolInTheUnitedStates() {
         Substance.Limit limit = Substance.of("propan-2-ol").orElseThrow().limit("us");
@@ -53,7 +53,7 @@ class AirTest {
         assertThat(DewPoint.ofFahrenheit(53)).isCloseTo(11.7, within(0.05));
     }
 
-    // CV-36: NIOSH Pocket Guide, isopropyl alcohol: 1 ppm is 2.46 mg/m³, 500 ppm 1225 mg/m³
+    // NIOSH Pocket Guide, isopropyl alcohol: 1 ppm is 2.46 mg/m³, 500 ppm 1225 mg/m³
     // (printed with 24.45 l/mol), relative density 0.79
     @Test
     void propanolsFiguresAgreeWithEachOther() {
@@ -63,7 +63,7 @@ class AirTest {
         assertThat(Substance.of("propan-2-ol").orElseThrow().density()).isCloseTo(0.79, within(0.005 + 1e-9));
     }
 
-    // CV-37: EH40/2005 (from memory), fifteen-minute values, cross-checked with CV-38
+    // EH40/2005 (from memory), fifteen-minute values, cross-checked with the molar volume
     @ParameterizedTest
     @CsvSource({"propan-2-ol, 500, 1250, 1249.2", "xylene, 100, 441, 441.4"})
     void shortLimitsOfTheUnitedKingdom(String id, double ppm, double milligrams, double reckoned) {
@@ -74,7 +74,7 @@ class AirTest {
                 .isCloseTo(milligrams, within(0.004 * milligrams));
     }
 
-    // CV-37: EH40/2005 (from memory), cross-checked with CV-38
+    // EH40/2005 (from memory), cross-checked with the molar volume
     @ParameterizedTest
     @CsvSource({
         "propan-2-ol, 400, 999, 999.4",
@@ -97,7 +97,7 @@ class AirTest {
                 .isCloseTo(milligrams, within(0.004 * milligrams));
     }
 
-    // CV-38: CODATA 2018
+    // CODATA 2018
     @Test
     void molarVolume() {
         assertThat(SolventAir.molarVolume(20)).isCloseTo(24.055, within(0.001));
@@ -106,14 +106,14 @@ class AirTest {
         assertThat(SolventAir.milligrams(400, 60.1, 25)).isCloseTo(982.6, within(0.05));
     }
 
-    // CV-39: ACGIH, Industrial Ventilation, dilution for health
+    // ACGIH, Industrial Ventilation, dilution for health
     @Test
     void dilutionVentilationInUsUnits() {
         assertThat(SolventAir.ventilationUs(1.5 / 60, 1.32, 133.4, 350, 1)).isCloseTo(284.8, within(0.1));
         assertThat(SolventAir.ventilationUs(1.5 / 60, 1.32, 133.4, 350, 5)).isCloseTo(1424, within(0.2));
     }
 
-    // CV-40: computed; the US formula agrees within its rounded constant
+    // computed; the US formula agrees within its rounded constant
     @ParameterizedTest
     @CsvSource({"20, 392.75", "21.111111, 394.24", "25, 399.45"})
     void dilutionVentilation(double celsius, double air) {
@@ -121,7 +121,7 @@ class AirTest {
         assertThat(SolventAir.concentration(100, 0.785, 60.1, air, 5, celsius)).isCloseTo(400, within(0.02));
     }
 
-    // CV-40
+    // ACGIH, Industrial Ventilation: the formula in US units, computed
     @Test
     void usFormAgreesWithSi() {
         double pintsPerMinute = 100 / 473.176473 / 60;
@@ -131,14 +131,14 @@ class AirTest {
         assertThat(cubicMetresPerHour).isCloseTo(394.24, within(0.002 * 394.24));
     }
 
-    // CV-41: ACGIH, Industrial Ventilation, dilution for fire and explosion (from memory)
+    // ACGIH, Industrial Ventilation, dilution for fire and explosion (from memory)
     @Test
     void dilutionForFire() {
         assertThat(SolventAir.ventilationForFireUs(2.0 / 60, 0.88, 106, 1.0, 10, 0.7))
                 .isCloseTo(159.3, within(0.1));
     }
 
-    // CV-42: lower explosive limit 2.0 %: NIOSH Pocket Guide
+    // lower explosive limit 2.0 %: NIOSH Pocket Guide
     @Test
     void liquidThatFillsABayToATenthOfTheLimit() {
         assertThat(SolventAir.millilitresToTenthOfLel(120, 2.0, 0.785, 60.1, 20))
@@ -146,7 +146,7 @@ class AirTest {
         assertThat(SolventAir.vapour(0.785, 60.1, 20)).isCloseTo(0.3142, within(0.0001));
     }
 
-    // CV-43: ACGIH, Industrial Ventilation
+    // ACGIH, Industrial Ventilation
     @Test
     void purging() {
         assertThat(SolventAir.purgeMinutes(150, 600, 0.1)).isCloseTo(34.54, within(0.01));
@@ -154,13 +154,13 @@ class AirTest {
         assertThat(100 * SolventAir.left(150, 600, 30)).isCloseTo(13.53, within(0.01));
     }
 
-    // CV-44: vapour pressure, LEL and UEL: NIOSH Pocket Guide
+    // vapour pressure, LEL and UEL: NIOSH Pocket Guide
     @Test
     void overAnOpenTrayTheAirCanBurn() {
         assertThat(SolventAir.saturated(33)).isCloseTo(4.34, within(0.005)).isBetween(2.0, 12.7);
     }
 
-    // CV-63: Alduchov and Eskridge, J. Appl. Meteor. 35 (1996) 601 (constants from memory)
+    // Alduchov and Eskridge, J. Appl. Meteor. 35 (1996) 601 (constants from memory)
     @ParameterizedTest
     @CsvSource({
         "5, 90, 3.50, 6.50",
@@ -178,7 +178,7 @@ class AirTest {
         assertThat(DewPoint.leastSurface(celsius, humidity)).isCloseTo(surface, within(0.02));
     }
 
-    // CV-63: a coatings glossary, 30 °C and 55 % give 20 °C; chart rows 90 and 80 % within 1 °F
+    // a coatings glossary, 30 °C and 55 % give 20 °C; chart rows 90 and 80 % within 1 °F
     @Test
     void dewPointAgainstPublishedCharts() {
         assertThat(DewPoint.of(30, 55)).isCloseTo(20, within(0.5));
@@ -186,7 +186,7 @@ class AirTest {
                 .isCloseTo(57, within(2.0));
     }
 
-    // CV-64: ISO 8502-4, ISO 12944-7 (from memory)
+    // ISO 8502-4, ISO 12944-7 (from memory)
     @Test
     void threeKelvinRule() {
         double least = DewPoint.leastSurface(22, 65);
@@ -195,14 +195,14 @@ class AirTest {
         assertThat(DewPoint.humidity(20, 15 - DewPoint.MARGIN)).isCloseTo(60.0, within(0.1));
     }
 
-    // CV-65: computed
+    // computed
     @Test
     void backToHumidity() {
         assertThat(DewPoint.humidity(20, 10)).isCloseTo(52.5, within(0.1));
         assertThat(DewPoint.humidity(25, 15)).isCloseTo(53.8, within(0.1));
     }
 
-    // CV-65, law
+    // law
     @Property
     void dewPointIsNotAboveTheAirAndRisesWithBoth(
             @ForAll @DoubleRange(min = -20, max = 45) double celsius,
@@ -215,7 +215,7 @@ class AirTest {
         assertThat(DewPoint.humidity(celsius, dewPoint)).isCloseTo(humidity, within(1e-6));
     }
 
-    // CV-65
+    // relative humidity is defined above 0 to 100 %
     @Test
     void impossibleHumidityIsRefused() {
         for (double humidity : new double[] {0, -1, 100.1, Double.NaN}) {
@@ -224,7 +224,7 @@ class AirTest {
         assertThatThrownBy(() -> DewPoint.humidity(20, 21)).hasMessageContaining("not above");
     }
 
-    // CV-66: computed
+    // computed
     @ParameterizedTest
     @CsvSource({"53, 11.67", "120, 48.89", "140, 60.00", "41, 5", "77, 25"})
     void temperatures(double fahrenheit, double celsius) {
@@ -232,7 +232,7 @@ class AirTest {
         assertThat(DewPoint.toFahrenheit(celsius)).isCloseTo(fahrenheit, within(0.01));
     }
 
-    // CV-66: the US chart's 5 °F above the dew point are 2.8 K
+    // the US chart's 5 °F above the dew point are 2.8 K
     @Test
     void differencesConvertWithoutTheThirtyTwo() {
         assertThat(DewPoint.differenceOfFahrenheit(5)).isCloseTo(2.78, within(0.01));

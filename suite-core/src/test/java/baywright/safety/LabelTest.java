@@ -22,7 +22,7 @@ class LabelTest {
         return Label.of(Arrays.stream(classes).map(HazardClass::of).toList());
     }
 
-    // CV-21: annex VI, index 603-117-00-0 (from memory), class table
+    // annex VI, index 603-117-00-0 (from memory), class table
     @Test
     void oneLiquid() {
         Label label = of("Flam. Liq. 2", "Eye Irrit. 2", "STOT SE 3 (narcotic effects)");
@@ -31,7 +31,7 @@ class LabelTest {
         assertThat(Label.ofCodes(List.of("H225", "H319", "H336"))).isEqualTo(label);
     }
 
-    // CV-22: art. 26(1)(b)
+    // art. 26(1)(b)
     @Test
     void skullReplacesTheExclamationMark() {
         Label label = of("Acute Tox. 3 (oral)", "Skin Irrit. 2", "STOT SE 3 (respiratory irritation)");
@@ -40,7 +40,7 @@ class LabelTest {
         assertThat(label.statements()).containsExactly("H301", "H315", "H335");
     }
 
-    // CV-23: art. 26(1)(c)
+    // art. 26(1)(c)
     @Test
     void corrosionReplacesTheExclamationMarkForIrritationOnly() {
         assertThat(of("Skin Corr. 1/1A/1B/1C", "Eye Irrit. 2").pictograms()).containsExactly(GHS05);
@@ -59,7 +59,7 @@ class LabelTest {
         assertThat(of("Met. Corr. 1", "Eye Irrit. 2").pictograms()).containsExactly(GHS05, GHS07);
     }
 
-    // CV-24: art. 26(1)(d)
+    // art. 26(1)(d)
     @Test
     void respiratorySensitiserReplacesTheExclamationMark() {
         assertThat(of("Resp. Sens. 1/1A/1B", "Skin Sens. 1/1A/1B", "Eye Irrit. 2")
@@ -70,7 +70,7 @@ class LabelTest {
         assertThat(of("Carc. 2", "Skin Sens. 1/1A/1B").pictograms()).containsExactly(GHS07, GHS08);
     }
 
-    // CV-25: art. 26(1)(a) and (e), 26(2)
+    // art. 26(1)(a) and (e), 26(2)
     @Test
     void optionalPictogramsAreReportedAsOptional() {
         Label explosive = of("Expl. 1.1", "Flam. Liq. 2");
@@ -88,7 +88,7 @@ class LabelTest {
                 .containsExactly(GHS06);
     }
 
-    // CV-26: art. 20(3) (from memory), class table
+    // art. 20(3) (from memory), class table
     @Test
     void dangerReplacesWarning() {
         assertThat(of("Flam. Liq. 3", "Eye Dam. 1").signal()).isEqualTo(Signal.DANGER);
@@ -99,7 +99,7 @@ class LabelTest {
         assertThat(Label.ofCodes(List.of("H222", "H229")).signal()).isEqualTo(Signal.DANGER);
     }
 
-    // CV-27: art. 27 and its guidance (from memory)
+    // art. 27 and its guidance (from memory)
     @Test
     void mergingKeepsTheGraverStatement() {
         assertThat(Label.ofCodes(List.of("H290", "H314", "H318")).merged()).containsExactly("H290", "H314");

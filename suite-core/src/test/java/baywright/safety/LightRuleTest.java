@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LightRuleTest {
 
-    // CV-67: EN 12464-1, vehicle construction and repair (a summary of the DIN edition); 300 lx from memory
+    // EN 12464-1, vehicle construction and repair (a summary of the DIN edition); 300 lx from memory
     @ParameterizedTest
     @CsvSource({
         "tape-up, masking, 500",
@@ -29,7 +29,7 @@ class LightRuleTest {
         assertThat(SafetySettings.USUAL.light().wanted(stage, family)).isEqualTo(lux);
     }
 
-    // CV-67: computed; a foot is 0.3048 m (international agreement of 1959)
+    // computed; a foot is 0.3048 m (international agreement of 1959)
     @Test
     void aFootCandleInLux() {
         assertThat(SafetySettings.LightRule.FOOT_CANDLE).isCloseTo(10.764, within(5e-4));

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class MixtureTest {
 
-    // CV-28: UN ST/SG/AC.10/C.4/2008/23, annex 2, example 1
+    // UN ST/SG/AC.10/C.4/2008/23, annex 2, example 1
     @Test
     void oralExampleByBothRules() {
         List<Ingredient> parts = List.of(Ingredient.of(26, 2737), Ingredient.of(23, 4500), Ingredient.of(40, 400));
@@ -26,7 +26,7 @@ class MixtureTest {
         assertThat(eu.category()).isEqualTo(4);
     }
 
-    // CV-29: UN ST/SG/AC.10/C.4/2008/23, annex 2, example 2
+    // UN ST/SG/AC.10/C.4/2008/23, annex 2, example 2
     @Test
     void inhalationWithAnUnknownPart() {
         Mixture mixture = Mixture.of(
@@ -39,7 +39,7 @@ class MixtureTest {
                 .hasValue("11 percent of the mixture consists of ingredients of unknown acute toxicity.");
     }
 
-    // CV-30: UN ST/SG/AC.10/C.4/2008/23, annex 2, example 3
+    // UN ST/SG/AC.10/C.4/2008/23, annex 2, example 3
     @Test
     void onlyWhatIsClassifiedCounts() {
         Mixture mixture = Mixture.of(
@@ -49,7 +49,7 @@ class MixtureTest {
         assertThat(mixture.sentence()).isEmpty();
     }
 
-    // CV-31: annex I, table 3.1.2 (point estimates) and 3.1.1 (borders, from memory)
+    // annex I, table 3.1.2 (point estimates) and 3.1.1 (borders, from memory)
     @ParameterizedTest
     @CsvSource({
         "ORAL, 0.5, 5, 100, 500, 2000",
@@ -68,7 +68,7 @@ class MixtureTest {
         assertThat(route.category(last * 1.001)).isZero();
     }
 
-    // CV-31
+    // annex I, table 3.1.1 (borders, from memory); the estimates are computed
     @ParameterizedTest
     @CsvSource({"20, 0, 2500, 0", "25, 0, 2000, 4", "30, 0, 1666.667, 4", "30, 12, 1466.667, 4", "30, 10, 1666.667, 4"})
     void bordersAreInclusive(double percent, double unknown, double estimate, int category) {

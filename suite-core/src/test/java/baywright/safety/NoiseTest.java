@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NoiseTest {
 
-    // CV-08, CV-09: Directive 2003/10/EC, art. 3(1) and its footnotes
+    // Directive 2003/10/EC, art. 3(1) and its footnotes
     @ParameterizedTest
     @CsvSource({"112, 134.96, 135", "140, 136.90, 137", "200, 140.00, 140"})
     void peakPressureAsALevel(double pascal, double level, long printed) {
@@ -22,13 +22,13 @@ class NoiseTest {
         assertThat(Math.round(Noise.peakLevel(pascal))).isEqualTo(printed);
     }
 
-    // CV-08: Directive 2003/10/EC, art. 3(1)
+    // Directive 2003/10/EC, art. 3(1)
     @Test
     void valuesOfTheDirective() {
         assertThat(List.of(Noise.LIMIT, Noise.UPPER_ACTION, Noise.LOWER_ACTION)).containsExactly(87.0, 85.0, 80.0);
     }
 
-    // CV-10: SCENIHR, opinion on personal music players (2008), table 3; exact figures computed
+    // SCENIHR, opinion on personal music players (2008), table 3; exact figures computed
     @ParameterizedTest
     @CsvSource({
         "240, 83.01, 88.01, 90.01", "120, 86.02, 91.02, 93.02", "60, 89.03, 94.03, 96.03", "30, 92.04, 97.04, 99.04",
@@ -43,7 +43,7 @@ class NoiseTest {
         assertThat(Noise.daily(List.of(new Noise.Use(for85, minutes / 60)))).isCloseTo(85, within(0.02));
     }
 
-    // CV-11: UK HSE weekly noise exposure ready-reckoner (Crown copyright 2020)
+    // UK HSE weekly noise exposure ready-reckoner (Crown copyright 2020)
     @ParameterizedTest
     @CsvSource({
         "95, 1000, 1000", "94, 794.3, 790", "93, 631.0, 630", "92, 501.2, 500", "91, 398.1, 400", "90, 316.2, 315",
@@ -55,7 +55,7 @@ class NoiseTest {
         assertThat(Noise.ofPoints(Noise.points(level))).isCloseTo(level, within(1e-9));
     }
 
-    // CV-12: UK HSE weekly ready-reckoner; Directive 2003/10/EC, art. 3(3)
+    // UK HSE weekly ready-reckoner; Directive 2003/10/EC, art. 3(3)
     @Test
     void week() {
         assertThat(Noise.weekly(List.of(90.0, 88.0, 85.0, 84.0, 87.0))).isCloseTo(87.323, within(0.01));
@@ -66,7 +66,7 @@ class NoiseTest {
         assertThat(Noise.ofPoints(5000 / 5.0)).isCloseTo(95, within(0.1));
     }
 
-    // CV-13: computed
+    // computed
     @Test
     void mixedDay() {
         double day = Noise.daily(List.of(new Noise.Use(85, 2), new Noise.Use(88, 1.5), new Noise.Use(95, 0.5)));
@@ -76,7 +76,7 @@ class NoiseTest {
         assertThat(Comparison.AT_OR_ABOVE.reached(day, Noise.LIMIT)).isFalse();
     }
 
-    // CV-14: 29 CFR 1910.95, appendix A, table G-16A
+    // 29 CFR 1910.95, appendix A, table G-16A
     @ParameterizedTest
     @CsvSource({
         "80, 32",
@@ -97,7 +97,7 @@ class NoiseTest {
         assertThat(UsNoise.allowedHours(level)).isCloseTo(hours, within(0.05));
     }
 
-    // CV-14: 29 CFR 1910.95, appendix A
+    // 29 CFR 1910.95, appendix A
     @Test
     void doseOfTheUsRule() {
         assertThat(UsNoise.dose(List.of(new Noise.Use(92, 8)))).isCloseTo(131.95, within(0.01));
@@ -109,7 +109,7 @@ class NoiseTest {
         assertThat(UsNoise.average(200)).isCloseTo(95, within(0.01));
     }
 
-    // CV-15, laws
+    // laws
     @Property
     void equalLevelsMayBeCutUpAnyhow(
             @ForAll @DoubleRange(min = 60, max = 110) double level, @ForAll @IntRange(min = 1, max = 50) int pieces) {

@@ -93,7 +93,7 @@ class SafetyCheckTest {
                 .step("c", "bonnet")
                 .settings(vibration(Comparison.EXCEEDS, 1))
                 .check();
-        // CV-02: EU guide to good practice on hand-arm vibration (2008), 2.4.2 (example from memory)
+        // EU guide to good practice on hand-arm vibration (2008), 2.4.2 (example from memory)
         assertThat(report.days().get(0).dailyVibration()).isCloseTo(4.3157, within(1e-3));
         assertThat(of(report, SafetyCodes.VIBRATION))
                 .extracting(Finding::severity)
@@ -291,7 +291,7 @@ class SafetyCheckTest {
         assertThat(of(rinsedElsewhere, SafetyCodes.KEEP_APART)).isEmpty();
     }
 
-    // CV-32: EUH031, EUH032 and EUH206 as Regulation (EC) No 1272/2008, annex II, words them
+    // EUH031, EUH032 and EUH206 as Regulation (EC) No 1272/2008, annex II, words them
     @Test
     void aGassingItemAndAnAcidInOneBayOnOneDayAreStopped() {
         Cases day = new Cases()
@@ -320,7 +320,7 @@ class SafetyCheckTest {
         assertThat(of(nextDay, SafetyCodes.KEEP_APART)).isEmpty();
     }
 
-    // CV-33: REACH, annex XVII, entry 74 (from memory)
+    // REACH, annex XVII, entry 74 (from memory)
     @Test
     void isocyanatesAskForATrainedPerson() {
         Cases two = new Cases()
@@ -403,7 +403,7 @@ class SafetyCheckTest {
                 .step("lay", "bonnet");
     }
 
-    // CV-64: ISO 8502-4 and ISO 12944-7 (from memory): 22 °C and 65 % need 18.12 °C
+    // ISO 8502-4 and ISO 12944-7 (from memory): 22 °C and 65 % need 18.12 °C
     @Test
     void aSurfaceWithinThreeKelvinOfTheDewPointIsWarnedOf() {
         assertThat(of(laying().job(air("22", "65", "18.0")).check(), SafetyCodes.DEW_POINT))
@@ -432,7 +432,8 @@ class SafetyCheckTest {
         assertThat(of(laying().check(), SafetyCodes.CLIMATE)).isEmpty();
     }
 
-    // CV-40 turned round: 100 ml/h of propan-2-ol in 392.75 m³/h, mixing factor 5, leave 400 ppm; limit EH40/2005 (from
+    // The formula of dilution turned round: 100 ml/h of propan-2-ol in 392.75 m³/h, mixing factor 5, leave 400 ppm;
+    // limit EH40/2005 (from
     // memory)
     @Test
     void solventOfADayAgainstItsLimit() {

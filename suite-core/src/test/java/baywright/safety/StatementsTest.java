@@ -16,7 +16,7 @@ class StatementsTest {
 
     private static final Statements ENGLISH = Statements.in(Locale.UK);
 
-    // CV-16: the files' own counts
+    // the files' own counts
     @ParameterizedTest
     @ValueSource(strings = {"en", "de", "fr", "es", "nl"})
     void everyLanguageHasTheSameCodes(String language) {
@@ -28,7 +28,7 @@ class StatementsTest {
         assertThat(all.codes().stream().filter(c -> c.startsWith("H"))).hasSize(91);
     }
 
-    // CV-16
+    // the file's own count
     @Test
     void classTableHasEightyFourRows() {
         assertThat(HazardClass.ALL).hasSize(84);
@@ -37,7 +37,7 @@ class StatementsTest {
                 .containsExactly("Expl. 1.5");
     }
 
-    // CV-17
+    // Regulation (EC) No 1272/2008, annexes III and IV
     @Test
     void englishTexts() {
         Map<String, String> texts = Map.ofEntries(
@@ -66,7 +66,7 @@ class StatementsTest {
         texts.forEach((code, text) -> assertThat(ENGLISH.text(code)).as(code).hasValue(text));
     }
 
-    // CV-17
+    // Regulation (EC) No 1272/2008, annexes III and IV
     @ParameterizedTest
     @ValueSource(strings = {"H227", "H303", "P316"})
     void aCodeOfTheUnOnlyGivesOneClearSentence(String code) {
@@ -80,7 +80,7 @@ class StatementsTest {
         assertThat(ENGLISH.unknown(List.of("H225", code))).containsExactly(code);
     }
 
-    // CV-18
+    // Regulation (EC) No 1272/2008, annex III, in the languages of the Official Journal
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -96,7 +96,7 @@ class StatementsTest {
         assertThat(all.text("EUH031")).hasValue(euh031);
     }
 
-    // CV-19
+    // Regulation (EC) No 1272/2008, annexes III and IV: what stands in angle brackets is to be filled in
     @ParameterizedTest
     @ValueSource(strings = {"en", "de", "fr", "es", "nl"})
     void aPrintedTextHasNoPlaceInAngleBrackets(String language) {
@@ -114,7 +114,7 @@ class StatementsTest {
         assertThat(all.text("P370+P378").orElseThrow()).contains("…");
     }
 
-    // CV-19: the tidy form
+    // the tidy form
     @Test
     void placesAreLeftOutOrFilledIn() {
         assertThat(ENGLISH.text("H373")).hasValue("May cause damage to organs through prolonged or repeated exposure.");
@@ -125,7 +125,7 @@ class StatementsTest {
         assertThat(ENGLISH.text("P501")).hasValueSatisfying(t -> assertThat(t).endsWith("…"));
     }
 
-    // CV-20: faults of the published UN table
+    // faults of the published UN table
     @Test
     void faultsOfTheUnTableAreReportedAndKeptOut() {
         UnTable table = UnTable.read();
@@ -148,7 +148,7 @@ class StatementsTest {
                         new UnTable.Fault(171, "P281", "withdrawn, marked (Deleted), without a space behind it"));
     }
 
-    // CV-20
+    // the published UN table has H229 in three rows
     @Test
     void aCodeKeepsARowForEachCategory() {
         List<UnTable.Row> rows = UnTable.read().rows("H229");

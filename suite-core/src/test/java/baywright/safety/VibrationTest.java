@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class VibrationTest {
 
-    // CV-01: ISO 5349-1:2001, 5.3; EU guide to good practice on hand-arm vibration (2008), 2.4 (example from memory)
+    // ISO 5349-1:2001, 5.3; EU guide to good practice on hand-arm vibration (2008), 2.4 (example from memory)
     @Test
     void oneTool() {
         List<Vibration.Use> day = List.of(new Vibration.Use(4, 4.5));
@@ -23,7 +23,7 @@ class VibrationTest {
         assertThat(Vibration.points(day)).isCloseTo(144, within(1e-9));
     }
 
-    // CV-02: EU guide to good practice on hand-arm vibration (2008), 2.4.2 (example from memory)
+    // EU guide to good practice on hand-arm vibration (2008), 2.4.2 (example from memory)
     @Test
     void threeToolsInADayLieBetweenActionAndLimitValue() {
         List<Vibration.Use> day =
@@ -40,7 +40,7 @@ class VibrationTest {
                 .isFalse();
     }
 
-    // CV-03: Directive 2002/44/EC, art. 3(1); points: UK HSE L140
+    // Directive 2002/44/EC, art. 3(1); points: UK HSE L140
     @Test
     void pointsStandForActionAndLimitValue() {
         assertThat(Vibration.toPoints(Vibration.ACTION)).isEqualTo(100);
@@ -49,7 +49,7 @@ class VibrationTest {
         assertThat(Vibration.ofPoints(400)).isEqualTo(5);
     }
 
-    // CV-03: the Directive acts when a value is exceeded; UK regulations 2005, reg. 6, at or above it (from memory)
+    // the Directive acts when a value is exceeded; UK regulations 2005, reg. 6, at or above it (from memory)
     @Test
     void exactlyAtTheActionValueTheSettingDecides() {
         double at = Vibration.daily(List.of(new Vibration.Use(2.5, 8)));
@@ -62,7 +62,7 @@ class VibrationTest {
         assertThat(Comparison.AT_OR_ABOVE.reached(2.4999, Vibration.ACTION)).isFalse();
     }
 
-    // CV-04: formula t = 8 h (limit / a)², computed
+    // formula t = 8 h (limit / a)², computed
     @ParameterizedTest
     @CsvSource({
         "2.5, 480.0, 1920.0",
@@ -83,7 +83,7 @@ class VibrationTest {
         assertThat(60 * Vibration.hoursUntil(Vibration.LIMIT, level)).isCloseTo(toLimit, within(0.05));
     }
 
-    // CV-05: UK HSE exposure points table (INDG175/L140), figures computed, exact
+    // UK HSE exposure points table (INDG175/L140), figures computed, exact
     @ParameterizedTest
     @CsvSource({
         "3, 4.5, 9, 18, 36, 54, 72, 90, 108, 144", "4, 8, 16, 32, 64, 96, 128, 160, 192, 256",
@@ -110,7 +110,7 @@ class VibrationTest {
         }
     }
 
-    // CV-06: ISO 5349-1:2001, annex C, eq. C.1 and table C.1 (from memory, computed)
+    // ISO 5349-1:2001, annex C, eq. C.1 and table C.1 (from memory, computed)
     @ParameterizedTest
     @CsvSource({"26, 1.006, 1", "14, 1.939, 2", "7, 4.042, 4", "3.7, 7.946, 8"})
     void yearsToBlanching(double daily, double years, double printed) {
@@ -119,7 +119,7 @@ class VibrationTest {
                 .isCloseTo(printed, within(0.05 * printed));
     }
 
-    // CV-07, laws
+    // laws
     @Property
     void dailyIsAQuarterOfTheRootOfThePoints(
             @ForAll @DoubleRange(min = 0.1, max = 40) double level,
@@ -129,7 +129,7 @@ class VibrationTest {
         assertThat(Vibration.daily(day)).isCloseTo(Math.sqrt(level * level * hours / 8), within(1e-9));
     }
 
-    // CV-07, laws
+    // laws
     @Property
     void orderAndPiecesDoNotMatterAndNothingLowersADay(
             @ForAll List<@DoubleRange(min = 0, max = 30) Double> levels,
@@ -147,7 +147,7 @@ class VibrationTest {
         assertThat(Vibration.daily(day)).isGreaterThanOrEqualTo(daily);
     }
 
-    // CV-07, laws
+    // laws
     @Property
     void doubleLevelIsFourfoldAndDoubleTimeIsDoublePoints(
             @ForAll @DoubleRange(min = 0.1, max = 20) double level,

@@ -125,19 +125,19 @@ class StandardLibraryTest {
 
     // ---- trade facts that everybody agrees on, each to a factor of two on the medium saloon
 
-    /** T-05, common practice, no source: about a litre of iron remover for an average car. */
+    /** Common practice, no source: about a litre of iron remover for an average car. */
     @Test
     void anAverageCarTakesAboutALitreOfIronRemover() throws IOException {
         assertAbout(1000, used("iron-removal", "iron-remover", Set.of("paint")));
     }
 
-    /** T-06, common practice, no source: about three rolls for a full tape-up. */
+    /** Common practice, no source: about three rolls for a full tape-up. */
     @Test
     void aFullTapeUpTakesAboutThreeRolls() throws IOException {
         assertAbout(3, used("tape-up", "masking-tape", Set.of("trim")));
     }
 
-    /** T-07, common practice, no source: about an hour for a careful hand wash of an average car. */
+    /** Common practice, no source: about an hour for a careful hand wash of an average car. */
     @Test
     void aCarefulHandWashTakesAboutAnHour() throws IOException {
         double minutes = 0;
@@ -147,7 +147,7 @@ class StandardLibraryTest {
         assertAbout(60, minutes);
     }
 
-    /** T-08, common practice, no source: a couple of hours for the chips of a whole car, taken as a score of chips. */
+    /** Common practice, no source: a couple of hours for the chips of a whole car, taken as a score of chips. */
     @Test
     void theChipsOfAWholeCarTakeACoupleOfHours() throws IOException {
         assertAbout(120, attended("chip-touch-in", new BigDecimal(20)));

@@ -22,7 +22,7 @@ class FilmAcceptanceTest {
         return Arrays.stream(text.split(" ", -1)).map(BigDecimal::new).toList();
     }
 
-    /** CV-49: ISO 19840:2012, nominal 100 µm, ten readings each. */
+    /** ISO 19840:2012, nominal 100 µm, ten readings each. */
     @ParameterizedTest
     @CsvSource({
         "112 108 95 121 104 101 117 110 106 113, 108.7,",
@@ -36,7 +36,7 @@ class FilmAcceptanceTest {
                 .isEqualTo(fault == null ? Set.of() : Set.of(fault));
     }
 
-    /** CV-49: not settled by the sources; taken as a failure. */
+    /** Not settled by the sources; taken as a failure. */
     @Test
     void exactlyAFifthLowFails() {
         List<BigDecimal> readings = films("90 90 120 120 120 120 120 120 120 120");
@@ -54,7 +54,7 @@ class FilmAcceptanceTest {
                 .containsExactly(Fault.READING_TOO_HIGH);
     }
 
-    /** CV-47: SSPC-PA 2 (now AMPP), restriction levels; 8 to 12 mil at the usual level is the published example. */
+    /** SSPC-PA 2 (now AMPP), restriction levels; 8 to 12 mil at the usual level is the published example. */
     @ParameterizedTest
     @CsvSource({"ONE, 8, 12", "TWO, 8, 14.4", "THREE, 6.4, 14.4", "FOUR, 6.4, 18", "FIVE, 6.4,"})
     void spotLimits(Level level, BigDecimal least, BigDecimal most) {
@@ -63,7 +63,7 @@ class FilmAcceptanceTest {
                 .isEqualTo(Optional.ofNullable(most).map(BigDecimal::stripTrailingZeros));
     }
 
-    /** CV-48: SSPC-PA 2 (now AMPP), appendix 1: one spot below 64 µm, and yet the area conforms. */
+    /** SSPC-PA 2 (now AMPP), appendix 1: one spot below 64 µm, and yet the area conforms. */
     @Test
     void workedArea() {
         List<BigDecimal> spots = films("64 76 53 76 66");

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class FilmSamplingTest {
 
-    /** CV-46: SSPC-PA 2 (now AMPP), sections on measurement, areas in ft²; 12 500 ft² is the published case. */
+    /** SSPC-PA 2 (now AMPP), sections on measurement, areas in ft²; 12 500 ft² is the published case. */
     @ParameterizedTest
     @CsvSource({"100, 1, 5, 15", "300, 3, 15, 45", "1000, 3, 15, 45", "1001, 4, 20, 60", "12500, 15, 75, 225"})
     void spotsAndAreas(BigDecimal squareFeet, int areas, int spots, int readings) {
@@ -22,7 +22,7 @@ class FilmSamplingTest {
         assertThat(plan.readings()).isEqualTo(readings);
     }
 
-    /** CV-50: ISO 19840:2012, table of readings. */
+    /** ISO 19840:2012, table of readings. */
     @ParameterizedTest
     @CsvSource({
         "0.5, 5",

@@ -13,7 +13,7 @@ class GaugeErrorTest {
 
     private static final GaugeError GAUGE = GaugeError.USUAL;
 
-    /** CV-51: JCGM 100:2008 (GUM) 4.2.3, 4.3.7, 5.1.2, 6.2; five readings of one spot. */
+    /** JCGM 100:2008 (GUM) 4.2.3, 4.3.7, 5.1.2, 6.2; five readings of one spot. */
     @Test
     void fiveReadingsOfOneSpot() {
         Spread spread = Spread.of(List.of(117, 121, 116, 119, 119));
@@ -26,7 +26,7 @@ class GaugeErrorTest {
         assertThat(GAUGE.expandedOfSpot(spread.mean(), spread.deviation(), 5)).isCloseTo(3.066, within(0.001));
     }
 
-    /** CV-51, second set: the same clauses. */
+    /** Second set: the same clauses. */
     @Test
     void aRoundReading() {
         assertThat(GAUGE.limit(BigDecimal.valueOf(100))).isEqualByComparingTo("2");

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class VinTest {
 
-    /** CV-112: 49 CFR 565.15(c), table V, and the outline for new manufacturers; seventeen ones: 89 = 8 · 11 + 1. */
+    /** 49 CFR 565.15(c), table V, and the outline for new manufacturers; seventeen ones: 89 = 8 · 11 + 1. */
     @ParameterizedTest
     @CsvSource({"1G4AH59H?5G118341, 4", "1J9RP1A3?A1644345, 6", "11111111?11111111, 1"})
     void publishedNumbersAskForTheirCheckDigit(String pattern, char digit) {
@@ -22,7 +22,7 @@ class VinTest {
         assertThat(vin.checkDigitFits()).isTrue();
     }
 
-    /** CV-113: invented numbers, sums 344, 361 and 296 by the same table. */
+    /** Invented numbers, sums 344, 361 and 296 by the same table. */
     @ParameterizedTest
     @CsvSource({"ZZZBW4713ST000392, 3", "ZZZBW08C9TT010077, 9", "ZZZBW3A0XTT000014, X"})
     void inventedNumbersFit(String text, char digit) {
@@ -30,7 +30,7 @@ class VinTest {
         assertThat(new Vin(text).expectedCheckDigit()).isEqualTo(digit);
     }
 
-    /** CV-113. */
+    /** The same numbers with two characters exchanged; check digits by the same table. */
     @ParameterizedTest
     @CsvSource({"ZZZBW4713ST000932, 9", "ZZZBW4713TS000392, 4"})
     void exchangedCharactersAreSeen(String text, char digit) {
@@ -38,7 +38,7 @@ class VinTest {
         assertThat(new Vin(text).expectedCheckDigit()).isEqualTo(digit);
     }
 
-    /** CV-113: the weight 10 of position 8 is -1 modulo 11, so a digit there may change places with the check digit. */
+    /** The weight 10 of position 8 is -1 modulo 11, so a digit there may change places with the check digit. */
     @Test
     void notEverySlipIsSeen() {
         assertThat(new Vin("ZZZBW4731ST000392").checkDigitFits()).isTrue();

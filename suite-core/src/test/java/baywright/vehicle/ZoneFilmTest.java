@@ -21,14 +21,14 @@ class ZoneFilmTest {
 
     private static final FilmLimits USUAL = FilmLimits.USUAL;
 
-    /** T-01, common practice, no source: judged on what is surely there. */
+    /** Common practice, no source: judged on what is surely there. */
     @ParameterizedTest
     @CsvSource({"59.9, STOP", "60.0, CARE", "89.9, CARE", "90.0, ORDINARY"})
     void thinBandsHaveSharpBorders(String lowest, FilmBand band) {
         assertThat(steel(exact(), fromFive(lowest)).band()).isEqualTo(band);
     }
 
-    /** T-01 with the uncertainty of CV-51 (GUM): 61.9 - 2 · (1 + 0.619)/√3 = 60.03; 61.8 gives 59.93. */
+    /** 60 µm, common practice, no source, with the uncertainty of the GUM: 61.9 - 2 · (1 + 0.619)/√3 = 60.03; 61.8 gives 59.93. */
     @ParameterizedTest
     @CsvSource({"61.8, 59.93, STOP", "61.9, 60.03, CARE", "92.1, 89.88, CARE", "92.3, 90.07, ORDINARY"})
     void theLowestReadingIsJudgedLessItsUncertainty(String lowest, String sure, FilmBand band) {
@@ -45,7 +45,7 @@ class ZoneFilmTest {
         assertThat(steel(USUAL, "92.5", "95", "99", "97", "98").band()).isEqualTo(FilmBand.ORDINARY);
     }
 
-    /** T-02 and trade practice, common practice, no source: over about 200 a repaint, over about 600 filler. */
+    /** Common practice, no source: over about 200 a repaint, over about 600 filler. */
     @ParameterizedTest
     @CsvSource({
         "steel, 200, ORDINARY",
@@ -84,7 +84,7 @@ class ZoneFilmTest {
         assertThat(steel(USUAL, "120", "121", "119").signs()).isEmpty();
     }
 
-    /** T-04, common practice, no source: gauges are blind on plastic and carbon. */
+    /** Common practice, no source: gauges are blind on plastic and carbon. */
     @ParameterizedTest
     @CsvSource({"plastic, false", "carbon, false", "steel, true", "aluminium, true"})
     void withoutReadingsThePanelItselfSaysWhetherAGaugeReads(String substrate, boolean readable) {

@@ -114,7 +114,7 @@ class ReadingsFileTest {
                 .containsExactly(new Reading(new BigDecimal("112"), "after.csv:4"));
     }
 
-    /** CV-45: 1 mil = 25.4 µm exactly, from the inch of 25.4 mm of 1959; NIST SP 811, appendix B. */
+    /** 1 mil = 25.4 µm exactly, from the inch of 25.4 mm of 1959; NIST SP 811, appendix B. */
     @Test
     void milsBecomeMicrometresExactly() {
         assertThat(films("zone,mil 1,mil 2,mil 3\nbonnet,2.5,3,5\n"))
@@ -123,7 +123,7 @@ class ReadingsFileTest {
                 .containsExactly("bonnet 119.9896");
     }
 
-    /** CV-45, law: there and back to 1e-9. */
+    /** Law: there and back to 1e-9. */
     @Property
     void thereAndBack(@ForAll("films") BigDecimal um) {
         BigDecimal mil = um.divide(new BigDecimal("25.4"), 20, RoundingMode.HALF_EVEN);
@@ -162,7 +162,7 @@ class ReadingsFileTest {
                 .isEqualTo("after.csv:2:12: unit: the text 'mil' is no unit of this row's readings; give um");
     }
 
-    /** CV-117: RFC 4180; a decimal mark is never guessed from one row. */
+    /** RFC 4180; a decimal mark is never guessed from one row. */
     @Test
     void mixedDecimalMarksAreAskedFor() {
         assertThat(problem("zone;um\nbonnet;108,5\nroof;112.5\n"))
@@ -234,7 +234,7 @@ class ReadingsFileTest {
                 .contains("gone.csv: there is no such file");
     }
 
-    /** CV-117: RFC 4180, section 2, rule 7. */
+    /** RFC 4180, section 2, rule 7. */
     @Test
     void quotedCells() {
         assertThat(CsvTable.of("\"aaa\",\"b\"\"bb\",\"ccc\"\r\n", ',').rows().get(0))
@@ -277,7 +277,7 @@ class ReadingsFileTest {
         return Arbitraries.of(',', ';', '\t');
     }
 
-    /** CV-117: a cell that begins with = + - @ is written so that a spreadsheet does not run it. */
+    /** A cell that begins with = + - @ is written so that a spreadsheet does not run it. */
     @Test
     void cellsThatASpreadsheetWouldRunAreDefused() {
         assertThat(CsvLine.of(List.of("=1+1", "+cmd", "-x", "@a", "-3.5", "12", "a,b", "say \"no\"", "")))
