@@ -75,4 +75,8 @@ stage('compound') {
             uses: ['cutting-compound': 24.ml, 'cutting-pad': 0.18.each, 'short-pile-cloth': 1.5.each, 'ppe-allowance': 0.06.each],
             removes: 2.um..5.um,
             sets: ['compounded', 'oily', 'dusty'], clears: ['sanded', 'polished', 'refined', 'panel-wiped', 'finish-checked']
+    example 'bonnet of single-stage paint', on: 'saloon', zones: ['bonnet'], given: [paint: 'single-stage'],
+            attended: 42.min..43.min,
+            uses: ['cutting-compound': 24.ml, 'cutting-pad': 0.18.each, 'short-pile-cloth': 1.5.each, 'ppe-allowance': 0.06.each],
+            removes: 2.um..5.um
 }

@@ -70,4 +70,8 @@ stage('one-step') {
             uses: ['medium-polish': 160.6.ml, 'polishing-pad': 1.168.each, 'short-pile-cloth': 11.68.each],
             removes: 1.um..3.um,
             sets: ['polished', 'oily', 'dusty'], clears: ['compounded', 'refined', 'panel-wiped', 'finish-checked']
+    example 'bonnet of single-stage paint', on: 'saloon', zones: ['bonnet'], given: [paint: 'single-stage'],
+            attended: 30.min..31.min,
+            uses: ['medium-polish': 16.5.ml, 'polishing-pad': 0.12.each, 'short-pile-cloth': 1.2.each],
+            removes: 1.um..3.um
 }

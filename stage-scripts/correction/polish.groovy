@@ -69,4 +69,8 @@ stage('polish') {
             uses: ['medium-polish': 16.5.ml, 'polishing-pad': 0.105.each, 'short-pile-cloth': 1.2.each],
             removes: 0.5.um..2.um,
             sets: ['polished', 'oily', 'dusty'], clears: ['compounded', 'panel-wiped', 'finish-checked']
+    example 'bonnet of single-stage paint', on: 'saloon', zones: ['bonnet'], given: [paint: 'single-stage'],
+            attended: 30.min..31.min,
+            uses: ['medium-polish': 16.5.ml, 'polishing-pad': 0.105.each, 'short-pile-cloth': 1.2.each],
+            removes: 0.5.um..2.um
 }

@@ -78,6 +78,7 @@ class StagesCheckTest {
         Desk.Answer answer = desk.answerTo("stages", "check", SHIPPED.toString());
 
         assertThat(answer.status()).as(answer.out()).isEqualTo(ExitStatus.FINE);
+        assertThat(answer.out()).contains("The examples reach every declaration of every stage.");
     }
 
     /** Four lines of time, one behind an input that no example sets: three of four are 75 %. */
