@@ -16,7 +16,9 @@ import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -130,8 +132,10 @@ final class WishField extends JTextField {
     /** What fits what is typed, the best first. */
     List<Wish> wishes() {
         List<Wish> all = new ArrayList<>();
+        // an action with two keys is two actions, and one wish
+        Set<String> titles = new HashSet<>();
         for (SuiteAction action : actions.get()) {
-            if (action.enabled().test(desk.state())) {
+            if (action.enabled().test(desk.state()) && titles.add(action.title())) {
                 all.add(new Wish(
                         action.title(),
                         action.key().map(KeyNames::of).orElse(""),

@@ -112,7 +112,11 @@ final class FactRows extends JPanel {
     }
 
     private String words(Fact fact, String value) {
-        return fact.kind() == Fact.Kind.YES_NO ? texts.of(value.equals("true") ? "yes" : "no") : value;
+        return switch (fact.kind()) {
+            case YES_NO -> texts.of(value.equals("true") ? "yes" : "no");
+            case CHOICE -> value.replace('-', ' ');
+            case NUMBER -> value;
+        };
     }
 
     /** Chooses a value as a user does. */
