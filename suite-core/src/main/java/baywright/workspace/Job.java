@@ -36,6 +36,7 @@ import java.util.Optional;
  * @param safety                what it says about its own safety
  * @param language              BCP 47 language of its customer's documents; empty: the shop's
  * @param discountPercent       what is let off what is then left of the whole price, 0 to 100
+ * @param photos                pictures of its vehicle, in the order in which they are shown
  */
 public record Job(
         String id,
@@ -54,11 +55,53 @@ public record Job(
         BigDecimal discountLabourPercent,
         JobSafety safety,
         Optional<String> language,
-        BigDecimal discountPercent) {
+        BigDecimal discountPercent,
+        List<JobPhoto> photos) {
 
     public Job {
         wishes = List.copyOf(wishes);
         goals = List.copyOf(goals);
+        photos = List.copyOf(photos);
+    }
+
+    /** A job without photos. */
+    public Job(
+            String id,
+            String title,
+            String customer,
+            Vehicle vehicle,
+            int vehicles,
+            Optional<LocalDateTime> arrives,
+            Optional<LocalDateTime> wanted,
+            Optional<BigDecimal> cap,
+            Optional<String> rate,
+            List<String> wishes,
+            List<JobGoal> goals,
+            Survey survey,
+            Plan plan,
+            BigDecimal discountLabourPercent,
+            JobSafety safety,
+            Optional<String> language,
+            BigDecimal discountPercent) {
+        this(
+                id,
+                title,
+                customer,
+                vehicle,
+                vehicles,
+                arrives,
+                wanted,
+                cap,
+                rate,
+                wishes,
+                goals,
+                survey,
+                plan,
+                discountLabourPercent,
+                safety,
+                language,
+                discountPercent,
+                List.of());
     }
 
     /** The same job with another plan. */
@@ -70,6 +113,13 @@ public record Job(
     public Job withSurvey(Survey other) {
         JobParts parts = new JobParts(this);
         parts.survey = other;
+        return parts.job();
+    }
+
+    /** The same job with other photos. */
+    public Job withPhotos(List<JobPhoto> others) {
+        JobParts parts = new JobParts(this);
+        parts.photos = others;
         return parts.job();
     }
 

@@ -48,7 +48,25 @@ final class JobCheck {
         String what = "zone of the shape '" + shape.get().id() + "'";
         job.vehicle().zones().keySet().forEach(z -> known(z, zones.keySet(), what, "vehicle", "zones", z));
         job.survey().zones().keySet().forEach(z -> known(z, zones.keySet(), what, "survey", "zones", z));
+        for (int i = 0; i < job.photos().size(); i++) {
+            knownZoneOfPhoto(i, zones.keySet(), what);
+        }
         readings.check(readingsReport, shape.get());
+    }
+
+    /** A photo at a zone that the shape has not is still a photo of the vehicle. */
+    private void knownZoneOfPhoto(int at, Collection<String> zones, String what) {
+        Optional<String> zone = read.job().photos().get(at).zone();
+        if (zone.isPresent()
+                && !zones.contains(zone.get())
+                && read.document().members().get("photos") instanceof Json.Arr photos
+                && photos.elements().get(at) instanceof Json.Obj photo) {
+            report.warning(
+                    photo.members().get("zone").offset(),
+                    "photos[" + at + "].zone",
+                    Shown.quoted(zone.get()) + " is no " + what + "; the photo is shown with the whole vehicle",
+                    Shown.nearest(zone.get(), zones));
+        }
     }
 
     private void known(String met, Collection<String> known, String what, String... path) {

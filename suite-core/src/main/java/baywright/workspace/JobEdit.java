@@ -55,7 +55,10 @@ public final class JobEdit {
                 BigDecimal.ZERO));
     }
 
-    /** The job on another shape of vehicle; findings and changes on zones that it has not are left out, as they would name nothing. */
+    /**
+     * The job on another shape of vehicle; findings and changes on zones that it has not are left out, as they would name nothing. Photos
+     * of such zones become photos of the whole vehicle.
+     */
     public static Job onShape(Job job, Shape shape) {
         Map<String, Job.ZoneChange> changes = new HashMap<>(job.vehicle().zones());
         changes.keySet().retainAll(shape.zonesById().keySet());
@@ -64,6 +67,13 @@ public final class JobEdit {
         Job.Vehicle vehicle = job.vehicle();
         return of(job).vehicle(
                         new Job.Vehicle(shape.id(), vehicle.description(), vehicle.colour(), vehicle.vin(), changes))
+                .photos(job.photos().stream()
+                        .map(p -> p.zone()
+                                        .filter(z -> !shape.zonesById().containsKey(z))
+                                        .isPresent()
+                                ? p.on(Optional.empty())
+                                : p)
+                        .toList())
                 .job()
                 .withSurvey(new Survey(job.survey().facts(), job.survey().states(), found));
     }
@@ -149,6 +159,12 @@ public final class JobEdit {
         return this;
     }
 
+    /** Other photos; their files are in the job's folder already. */
+    public JobEdit photos(List<JobPhoto> others) {
+        parts.photos = others;
+        return this;
+    }
+
     /** Other words about its safety. */
     public JobEdit safety(JobSafety other) {
         parts.safety = other;
@@ -181,6 +197,7 @@ public final class JobEdit {
         wordsFit(job.vehicle().description());
         wordsFit(job.vehicle().colour());
         job.wishes().forEach(JobEdit::wordsFit);
+        job.photos().forEach(p -> wordsFit(p.caption()));
         job.safety().acknowledgements().forEach(JobEdit::answerFits);
         job.safety().climate().forEach(JobEdit::climateFits);
         return job;

@@ -11,8 +11,11 @@ import baywright.vehicle.Vin;
 import baywright.vehicle.ZoneSurvey;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -66,6 +69,7 @@ final class JobJson {
         Discounts discounts = in.objectIfGiven("price").map(JobJson::discounts).orElse(Discounts.NONE);
         JobSafety safety = JobSafetyJson.read(in);
         Optional<String> language = language(in);
+        List<JobPhoto> photos = photos(in);
         in.done();
         return in.report()
                 .whenSound(() -> new Job(
@@ -85,7 +89,8 @@ final class JobJson {
                         discounts.labour(),
                         safety,
                         language,
-                        discounts.all()));
+                        discounts.all(),
+                        photos));
     }
 
     private static Optional<String> language(Fields in) {
@@ -94,6 +99,31 @@ final class JobJson {
             in.refuse("language", "met the text " + Shown.quoted(language), "give a language such as \"de\"");
         }
         return Optional.of(language).filter(l -> !l.isEmpty());
+    }
+
+    private static List<JobPhoto> photos(Fields in) {
+        List<JobPhoto> photos = new ArrayList<>();
+        Map<String, String> first = new HashMap<>();
+        for (Fields one : in.objects("photos")) {
+            String file = one.text("file");
+            String caption = one.text("caption", "");
+            Optional<String> zone = one.idIfGiven("zone");
+            Optional<LocalDateTime> added = one.time("added");
+            one.done();
+            if (Fields.isStandIn(file)) {
+                continue;
+            }
+            if (!JobPhoto.isFileName(file)) {
+                one.refuse("file", Shown.quoted(file) + " is no name of a photo", "give " + JobPhoto.A_FILE_NAME);
+                continue;
+            }
+            String before = first.putIfAbsent(file.toLowerCase(Locale.ROOT), one.path("file"));
+            if (before != null) {
+                one.refuse("file", Shown.quoted(file) + " stands in " + before + " already", "name each photo once");
+            }
+            photos.add(new JobPhoto(file, caption, zone, added));
+        }
+        return photos;
     }
 
     private static String customer(Fields in) {
@@ -303,7 +333,18 @@ final class JobJson {
                 .with("acknowledgements", JobSafetyJson.acknowledgements(job.safety()))
                 .with("climate", JobSafetyJson.climate(job.safety()))
                 .with("safety", JobSafetyJson.steps(job.safety()))
-                .with("language", Draft.text(job.language()));
+                .with("language", Draft.text(job.language()))
+                .with(
+                        "photos",
+                        new Draft.Arr(job.photos().stream().map(JobJson::draft).toList(), "file", true));
+    }
+
+    private static Draft draft(JobPhoto photo) {
+        return Draft.object()
+                .with("file", Draft.text(photo.file()))
+                .usually("caption", Draft.text(photo.caption()), "")
+                .with("zone", Draft.text(photo.zone()))
+                .with("added", Draft.time(photo.added()));
     }
 
     private static Draft draft(Job.Vehicle vehicle) {

@@ -29,6 +29,7 @@ final class JobParts {
     JobSafety safety;
     Optional<String> language;
     BigDecimal discountPercent;
+    List<JobPhoto> photos;
 
     JobParts(Job job) {
         id = job.id();
@@ -48,6 +49,7 @@ final class JobParts {
         safety = job.safety();
         language = job.language();
         discountPercent = job.discountPercent();
+        photos = job.photos();
     }
 
     Job job() {
@@ -68,6 +70,7 @@ final class JobParts {
                 discountLabourPercent,
                 safety,
                 language,
-                discountPercent);
+                discountPercent,
+                photos);
     }
 }

@@ -37,6 +37,7 @@ public final class Workspace {
     static final String READINGS = "readings.csv";
     static final String QUOTES = "quotes";
     static final String PACKS = "packs";
+    static final String PHOTOS = "photos";
     static final String REMOVED = ".removed";
 
     private final Path root;
@@ -391,6 +392,25 @@ public final class Workspace {
         } catch (TextFile.Unreadable e) {
             throw new WorkspaceException(e.problem().toString(), e);
         }
+    }
+
+    /**
+     * The bytes of a picture in a job, {@code jobs/ID/photos}: they begin as JPEG or PNG and are at most {@value PhotoFile#LARGEST_MIB}
+     * MiB; whether the rest is sound shows when they are decoded. Reads the disk.
+     *
+     * @throws WorkspaceException when the file is gone, is a link or no such picture, or cannot be read
+     */
+    public byte[] photo(String folder, JobPhoto photo) {
+        String name = nameOf(folder, PHOTOS + "/" + photo.file());
+        Path file = root.resolve(name);
+        try {
+            if (Files.exists(file.getParent()) && !file.getParent().toRealPath().startsWith(root.toRealPath())) {
+                throw new WorkspaceException(name + ": a link leads out of the workspace; put the folder itself there");
+            }
+        } catch (IOException e) {
+            throw new WorkspaceException(name + ": it cannot be read: " + DiskFault.reason(e), e);
+        }
+        return PhotoFile.kept(file, name).bytes();
     }
 
     /** What is wrong with shop, price list and shapes; each job has its own problems. */

@@ -303,8 +303,9 @@ public final class WorkspaceWriter implements AutoCloseable {
             throw unread(nameOf(file.folder(), Workspace.JOB));
         }
         JobFile.Content content = file.content().orElseThrow();
-        Json merged = JobJson.draft(as).onto(content.document());
-        return add(as, JsonForm.of(merged, content.source()), content.readings());
+        Job bare = as.withPhotos(List.of());
+        Json merged = JobJson.draft(bare).onto(content.document());
+        return add(bare, JsonForm.of(merged, content.source()), content.readings());
     }
 
     private JobFile add(Job job, String text, Optional<Source> otherReadings) {
@@ -435,6 +436,39 @@ public final class WorkspaceWriter implements AutoCloseable {
                 throw new WorkspaceException(name + ": not saved, there is such a file already");
             }
             files.write(file, text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw DiskFault.notWritten(name, e);
+        }
+    }
+
+    /**
+     * Copies a picture into a job's {@code photos} folder, under a name made of what it holds. The job's file does not name it
+     * until the job is saved with it.
+     *
+     * @param folder name of the job's folder, which is there
+     * @param chosen the picture, JPEG or PNG by its first bytes, at most {@value PhotoFile#LARGEST_MIB} MiB; no link
+     * @return the name of the file in {@code photos}, as {@link JobPhoto#file}
+     * @throws WorkspaceException when {@code chosen} is no such picture, the folder is not there or the disk refuses; nothing is
+     *                            then added
+     */
+    public String addPhoto(String folder, Path chosen) {
+        PhotoFile photo = PhotoFile.chosen(chosen);
+        String name = nameOf(folder, Workspace.PHOTOS);
+        try {
+            Path home = workspace.root().resolve(Workspace.JOBS).resolve(folder);
+            if (!Files.isDirectory(home)) {
+                throw new WorkspaceException(name + ": not saved, the job has no folder yet; save the job first");
+            }
+            Path photos = home.resolve(Workspace.PHOTOS);
+            refuseLinksOut(name, home);
+            Files.createDirectories(photos);
+            refuseLinksOut(name, photos);
+            String file = photo.name("");
+            for (int i = 2; Files.exists(photos.resolve(file), LinkOption.NOFOLLOW_LINKS); i++) {
+                file = photo.name("-" + i);
+            }
+            files.write(photos.resolve(file), photo.bytes());
+            return file;
         } catch (IOException e) {
             throw DiskFault.notWritten(name, e);
         }

@@ -39,6 +39,7 @@ public final class FilmLegend extends JPanel {
         for (FilmSign sign : FilmPainter.MARKED) {
             add(label(texts.of(FilmPainter.key(sign)), new Sign(FilmPainter.mark(sign))));
         }
+        add(label(texts.of("legend.photo"), new Sign(FilmPainter.PHOTO)));
         add(label(texts.of("legend.figures"), null), "newline, span, gapleft 4");
         revalidate();
         repaint();

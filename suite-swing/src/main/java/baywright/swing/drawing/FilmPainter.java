@@ -33,16 +33,26 @@ public final class FilmPainter implements ZonePainter {
             FilmSign.RAGGED,
             FilmSign.FEW_READINGS);
 
+    /** Marks a zone of which there are photos. */
+    static final ZoneMark PHOTO = ZoneMark.FRAME;
+
     private final Map<String, ZoneFilm> films;
     private final Map<String, BigDecimal> medians;
+    private final Map<String, Integer> photos;
     private final Readout readout;
     private final Texts texts = Texts.beside(FilmPainter.class, "texts");
 
     /**
      * @param films   by zone; what has none is shown as body or glass
      * @param medians of the readings by zone, see {@link FilmStatistics#median}
+     * @param photos  how many there are of each zone that has any
      */
-    public FilmPainter(Map<String, ZoneFilm> films, Map<String, BigDecimal> medians, Readout readout) {
+    public FilmPainter(
+            Map<String, ZoneFilm> films,
+            Map<String, BigDecimal> medians,
+            Map<String, Integer> photos,
+            Readout readout) {
+        this.photos = Map.copyOf(photos);
         this.films = Map.copyOf(films);
         this.medians = Map.copyOf(medians);
         this.readout = readout;
@@ -50,6 +60,12 @@ public final class FilmPainter implements ZonePainter {
 
     @Override
     public ZoneLook look(Zone zone) {
+        ZoneLook film = filmOf(zone);
+        int count = photos.getOrDefault(zone.id(), 0);
+        return count == 0 ? film : film.with(PHOTO, texts.of("photos", count));
+    }
+
+    private ZoneLook filmOf(Zone zone) {
         ZoneFilm film = films.get(zone.id());
         if (film == null) {
             return ZoneLook.plain(

@@ -136,7 +136,8 @@ public final class VehicleView extends JComponent implements Accessible {
         return drawing;
     }
 
-    ZoneLook look(String zone) {
+    /** How a zone of the vehicle looks, as it was last shown. */
+    public ZoneLook look(String zone) {
         return painter.look(vehicle.zone(zone).orElseThrow());
     }
 
@@ -340,6 +341,7 @@ public final class VehicleView extends JComponent implements Accessible {
     }
 
     private void write(Graphics2D g, Rectangle2D room, ZoneArea area, ZoneLook look, double unit) {
+        look.corner().ifPresent(sign -> corner(g, room, look, sign, unit));
         List<String> lines = new ArrayList<>();
         if (!area.caption().isEmpty()) {
             caption(g, area.caption(), room, unit);
@@ -378,6 +380,13 @@ public final class VehicleView extends JComponent implements Accessible {
             g.setFont(metrics.getFont());
             g.drawString(line, (float) left, (float) (y - metrics.getAscent() * .16));
         }
+    }
+
+    /** At the upper right of the room, where figures in its middle leave it free. */
+    private static void corner(Graphics2D g, Rectangle2D room, ZoneLook look, ZoneMark sign, double unit) {
+        double size = 9 * unit;
+        double x = room.getMaxX() - size - unit;
+        sign.paint(g, x, room.getMinY() + unit, size, Ink.on(look.fill()), look.fill());
     }
 
     /** Words on a tile, in up to two lines. */

@@ -17,7 +17,8 @@ public enum ZoneMark {
     SQUARE,
     ZIGZAG,
     CROSS,
-    DOT;
+    DOT,
+    FRAME;
 
     private static final double[] OCTAGON_CORNERS = {.3, 0, .7, 0, 1, .3, 1, .7, .7, 1, .3, 1, 0, .7, 0, .3};
 
@@ -47,7 +48,7 @@ public enum ZoneMark {
     }
 
     private boolean isOpen() {
-        return this == TICK || this == ZIGZAG || this == CROSS;
+        return this == TICK || this == ZIGZAG || this == CROSS || this == FRAME;
     }
 
     private java.awt.Shape shape(double x, double y, double s) {
@@ -60,6 +61,11 @@ public enum ZoneMark {
             case TICK -> path(false, x, y, s, .05, .55, .4, .9, .95, .1);
             case ZIGZAG -> path(false, x, y, s, 0, .75, .3, .2, .6, .8, 1, .2);
             case OCTAGON -> path(true, x, y, s, OCTAGON_CORNERS);
+            case FRAME -> {
+                Path2D frame = path(true, x, y, s, 0, .1, 1, .1, 1, .9, 0, .9);
+                frame.append(path(false, x, y, s, .1, .8, .4, .4, .65, .7, .9, .5), false);
+                yield frame;
+            }
             case CROSS -> {
                 Path2D cross = path(false, x, y, s, .1, .1, .9, .9);
                 cross.append(path(false, x, y, s, .9, .1, .1, .9), false);

@@ -71,7 +71,7 @@ final class NewJob {
         });
     }
 
-    /** Adds a copy of the chosen job, chooses it and shows its survey. */
+    /** Adds a copy of the chosen job, chooses it and shows its survey. Photos show how that vehicle came and are not copied. */
     static void copy(Desk desk, Texts texts) {
         desk.state()
                 .shop()
@@ -79,7 +79,8 @@ final class NewJob {
                     String title = texts.of("copy.title", job.title());
                     JobEdit copy = JobEdit.of(job)
                             .id(JobEdit.idFor(job.title(), ids(shop)))
-                            .title(title);
+                            .title(title)
+                            .photos(List.of());
                     put(desk, texts.of("copy.change", job.title()), texts, copy);
                 }));
     }

@@ -38,6 +38,7 @@ final class SurveyView implements WorkbenchView {
     private final Desk desk;
     private final Texts texts;
     private final Edits edits;
+    private final PhotoEdits photos;
     private final JPanel drawing = new JPanel(new BorderLayout());
     private final FilmLegend legend = new FilmLegend();
     private final JPanel nothingRead;
@@ -55,8 +56,9 @@ final class SurveyView implements WorkbenchView {
         this.desk = desk;
         this.texts = texts;
         edits = new Edits(desk, texts);
-        zone = new ZonePanel(edits, this::chooseFile);
-        vehicle = new VehiclePanel(edits);
+        photos = new PhotoEdits(edits);
+        zone = new ZonePanel(edits, photos, this::chooseFile);
+        vehicle = new VehiclePanel(edits, photos);
         job = new JobPanel(edits, () -> view.map(VehicleView::chosen).orElse(List.of()));
         nothingRead = hint();
         beside.addTab(texts.of("tab.zone"), scrolled(zone));
@@ -113,6 +115,9 @@ final class SurveyView implements WorkbenchView {
                 SuiteAction.of("import-readings", texts.of("import.action"), d -> chooseFile())
                         .withKey("menu shift I")
                         .when(state -> state.job().isPresent()),
+                SuiteAction.of("add-photos", texts.of("photos.action"), d -> addPhotos())
+                        .withKey("menu shift A")
+                        .when(state -> state.job().isPresent()),
                 SuiteAction.of("next-unread-zone", texts.of("next.action"), d -> nextUnread())
                         .withKey("menu shift N")
                         .when(state -> state.job().isPresent()));
@@ -154,7 +159,7 @@ final class SurveyView implements WorkbenchView {
         beside.setVisible(shown.isPresent());
         nothingRead.setVisible(shown.filter(s -> !s.hasReadings()).isPresent());
         shown.ifPresent(now -> {
-            FilmPainter painter = new FilmPainter(now.films(), now.medians(), desk.readout());
+            FilmPainter painter = new FilmPainter(now.films(), now.medians(), now.photos(), desk.readout());
             if (view.isEmpty()) {
                 VehicleView made = new VehicleView(texts.of("drawing"), now.vehicle(), painter);
                 made.onChoice(this::chosen);
@@ -176,6 +181,7 @@ final class SurveyView implements WorkbenchView {
             zone.show(now, drawn.chosen());
             vehicle.show(now);
             job.show(now);
+            photos.show(now);
         });
         drawing.setVisible(shown.isPresent());
         legend.setVisible(shown.isPresent());
@@ -187,6 +193,12 @@ final class SurveyView implements WorkbenchView {
             job.show(now);
             beside.setSelectedIndex(0);
         });
+    }
+
+    /** To the vehicle where its tab is shown or several zones are chosen, else to the zone. */
+    private void addPhotos() {
+        boolean one = view.filter(v -> v.chosen().size() == 1).isPresent();
+        (beside.getSelectedIndex() == 0 && one ? zone.photos() : vehicle.photos()).choose();
     }
 
     /** Goes to the next zone in the vehicle's order that has fewer readings than it should. */

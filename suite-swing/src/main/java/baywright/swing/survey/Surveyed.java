@@ -10,8 +10,10 @@ import baywright.vehicle.Shape;
 import baywright.vehicle.ZoneFilm;
 import baywright.vehicle.ZoneSurvey;
 import baywright.workspace.Job;
+import baywright.workspace.JobPhoto;
 import java.math.BigDecimal;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -61,6 +63,26 @@ record Surveyed(OpenShop shop, Job job, Setting setting, FilmSheet film) {
             }
         });
         return medians;
+    }
+
+    List<JobPhoto> photosAt(String zone) {
+        return job.photos().stream()
+                .filter(p -> p.zone().filter(zone::equals).isPresent())
+                .toList();
+    }
+
+    /** Photos of the vehicle, also those at zones that it has not. */
+    List<JobPhoto> photosOfTheWhole() {
+        return job.photos().stream()
+                .filter(p -> p.zone().flatMap(vehicle()::zone).isEmpty())
+                .toList();
+    }
+
+    /** How many photos each zone has that has any. */
+    Map<String, Integer> photos() {
+        Map<String, Integer> photos = new HashMap<>();
+        job.photos().forEach(p -> p.zone().ifPresent(zone -> photos.merge(zone, 1, Integer::sum)));
+        return photos;
     }
 
     boolean hasReadings() {

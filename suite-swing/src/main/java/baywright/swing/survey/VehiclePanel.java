@@ -29,10 +29,11 @@ final class VehiclePanel extends JPanel {
     private final JLabel vinNote = new JLabel();
     private final FactRows facts;
     private final StatesFound states;
+    private final PhotosPanel photos;
     private transient List<Shape> shapes = List.of();
     private boolean showing;
 
-    VehiclePanel(Edits edits) {
+    VehiclePanel(Edits edits, PhotoEdits photoEdits) {
         super(new MigLayout("insets 12, wrap 1, gap 0 6, hidemode 3", "[grow,fill,220::]"));
         this.edits = edits;
         texts = edits.texts();
@@ -64,6 +65,7 @@ final class VehiclePanel extends JPanel {
                 texts,
                 found -> edits.survey(
                         texts.of("states.change", texts.of("vehicle.whole")), survey -> survey.withStates(found)));
+        photos = new PhotosPanel(photoEdits, texts);
         add(shapeLabel);
         add(shape, "wmin 60");
         add(description);
@@ -75,6 +77,8 @@ final class VehiclePanel extends JPanel {
         add(facts);
         add(new SectionHeading(texts.of("states.vehicle"), states), "gaptop 12");
         add(states);
+        add(new SectionHeading(texts.of("photos.vehicle"), photos), "gaptop 12");
+        add(photos);
     }
 
     Entry vin() {
@@ -91,6 +95,10 @@ final class VehiclePanel extends JPanel {
 
     StatesFound states() {
         return states;
+    }
+
+    PhotosPanel photos() {
+        return photos;
     }
 
     String vinNote() {
@@ -124,6 +132,7 @@ final class VehiclePanel extends JPanel {
                 .filter(s -> s.scope() != State.Scope.CONDITION && s.madeOf().isEmpty())
                 .toList();
         states.show(job.survey().states(), may, now.library().stateById());
+        photos.show(now, Optional.empty(), now.photosOfTheWhole());
     }
 
     private void vehicle(String title, java.util.function.UnaryOperator<Job.Vehicle> change) {

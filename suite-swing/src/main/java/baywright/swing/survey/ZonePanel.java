@@ -56,11 +56,13 @@ final class ZonePanel extends JPanel {
     private final StatesFound states;
     private final Entry counts;
     private final Entry notes;
+    private final SectionHeading photosHeading;
+    private final PhotosPanel photos;
     private transient Optional<Surveyed> shown = Optional.empty();
     private transient List<String> zones = List.of();
     private transient Set<String> asked = Set.of();
 
-    ZonePanel(Edits edits, Runnable importing) {
+    ZonePanel(Edits edits, PhotoEdits photoEdits, Runnable importing) {
         super(new MigLayout("insets 12, wrap 1, gap 0 6, hidemode 3", "[grow,fill,220::]"));
         this.edits = edits;
         texts = edits.texts();
@@ -91,6 +93,8 @@ final class ZonePanel extends JPanel {
                 texts.of("notes"),
                 3,
                 text -> edits.zones(texts.of("notes.change", names()), zones, z -> z.withNotes(lines(text))));
+        photos = new PhotosPanel(photoEdits, texts);
+        photosHeading = new SectionHeading(texts.of("photos.zone"), photos);
         JButton bring = new JButton(texts.of("import.action"));
         bring.addActionListener(e -> importing.run());
         readings.field().setToolTipText(texts.of("readings.hint"));
@@ -112,6 +116,8 @@ final class ZonePanel extends JPanel {
         add(states);
         add(counts, "gaptop 12");
         add(notes, "gaptop 6");
+        add(photosHeading, "gaptop 12");
+        add(photos);
     }
 
     Entry readings() {
@@ -124,6 +130,10 @@ final class ZonePanel extends JPanel {
 
     Entry notes() {
         return notes;
+    }
+
+    PhotosPanel photos() {
+        return photos;
     }
 
     FactRows facts() {
@@ -171,6 +181,9 @@ final class ZonePanel extends JPanel {
         states.show(found.states(), may, now.library().stateById());
         counts.show(whose, counted(found));
         notes.show(whose, String.join("\n", found.notes()));
+        photosHeading.setVisible(one);
+        photos.setVisible(one);
+        photos.show(now, Optional.of(first.id()), one ? now.photosAt(first.id()) : List.of());
     }
 
     private void showFilm(Surveyed now, String zone, boolean one) {
