@@ -71,6 +71,8 @@ public final class Taking {
     private final Shelves shelves;
     private final List<LibraryChange> changes;
     private final List<Problem> problems;
+    private final Library library;
+    private final Set<String> offered;
     private final List<String> leftOut;
     private final Map<String, List<StageChange>> atStake;
 
@@ -93,6 +95,7 @@ public final class Taking {
         part = DeclarationMerge.part(
                 base, theirs, wanted.and(name -> declared.contains(name) || !elsewhere.contains(name)));
         leftOut = choice.only().isEmpty() ? List.of() : List.copyOf(DeclarationMerge.differences(part, theirs));
+        offered = DeclarationMerge.differences(base, theirs);
         merged = DeclarationMerge.of(base, ours, part, choice::side);
         String all = String.join("\n", merged.texts().values());
         shelves = Shelves.merge(
@@ -104,7 +107,8 @@ public final class Taking {
         LibraryLoader.Loaded old = load(workspace, ours, workspace.items(), cache);
         LibraryLoader.Loaded now = load(workspace, merged.texts(), shelves.items(), cache);
         problems = fresh(old.problems(), now.problems());
-        changes = new LibraryChanges(ours, old.library(), merged.texts(), now.library()).all();
+        library = now.library();
+        changes = new LibraryChanges(ours, old.library(), merged.texts(), library).all();
         atStake = atStake(cache);
     }
 
@@ -154,6 +158,20 @@ public final class Taking {
     /** Which packs a workspace has taken. */
     public static PackLock lockOf(Path workspace) {
         return lock(new Texts(workspace));
+    }
+
+    /**
+     * What a site has made of a pack that it took: names of declarations that it has otherwise than they came, or no longer.
+     *
+     * @throws WorkspaceException when a file cannot be read
+     */
+    public static List<String> changedHere(Path workspace, String pack) {
+        Texts files = new Texts(workspace);
+        SortedMap<String, String> came = files.below(folder(pack) + "/" + STAGES);
+        Set<String> declared = DeclarationMerge.declared(came);
+        return DeclarationMerge.differences(came, files.below(STAGES)).stream()
+                .filter(name -> declared.contains(name) || came.containsKey(name))
+                .toList();
     }
 
     static PackLock lock(Texts files) {
@@ -272,6 +290,16 @@ public final class Taking {
     /** What would be wrong with the library afterwards and is not wrong now, named below {@code stages/}. */
     public List<Problem> problems() {
         return problems;
+    }
+
+    /** Names of what the pack says otherwise than the version of it that was taken last, whether the site has it already or not. */
+    public Set<String> offered() {
+        return Set.copyOf(offered);
+    }
+
+    /** The library afterwards, for asking what it makes of jobs; of use while there are no {@link #problems problems}. */
+    public Library library() {
+        return library;
     }
 
     /** Texts of the scripts afterwards, by their names below {@code stages/}. */

@@ -9,6 +9,9 @@ import baywright.workspace.FilesChange.Replaced;
 import baywright.workspace.Workspace;
 import baywright.workspace.WorkspaceException;
 import baywright.workspace.WorkspaceWriter;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +50,11 @@ public final class TakingBack {
 
     /** What was on record and is no longer, or otherwise. */
     public record Back(PackLock before, PackLock after) {}
+
+    /** Whether there is a pack that can be taken back, as far as is known without trying. */
+    public static boolean isPossible(Path workspace) {
+        return Files.isRegularFile(workspace.resolve(Taking.UNDO), LinkOption.NOFOLLOW_LINKS);
+    }
 
     /**
      * Takes the last pack back.

@@ -59,6 +59,8 @@ class TakingTest {
         assertThat(taking.changes()).extracting(LibraryChange::kind).containsOnly(LibraryChange.Kind.ADDED);
         TakenPack taken = taking.take(YES, CLOCK);
 
+        assertThat(TakingBack.isPossible(two.taker())).isTrue();
+        assertThat(Taking.changedHere(two.taker(), "gentle-wash")).isEmpty();
         assertThat(two.had(WASH)).isEqualTo(two.given(WASH));
         assertThat(two.had("packs/gentle-wash/" + WASH)).isEqualTo(two.given(WASH));
         assertThat(Taking.lockOf(two.taker()).packs()).containsExactly(taken);
@@ -80,7 +82,10 @@ class TakingTest {
         take("1.0.0");
         two.have(WASH, two.had(WASH).replace("3.min, 4.min, 5.min", "30.min, 40.min, 50.min"));
         two.give(WASH, stage("rinse", 3).replace("10.ml", "20.ml") + stage("foam", 5));
+        assertThat(Taking.changedHere(two.taker(), "gentle-wash")).containsExactly("stage rinse");
         Taking taking = two.taking(two.pack("1.1.0"), Choice.ALL);
+        assertThat(taking.offered()).containsExactly("stage rinse");
+        assertThat(taking.library().stageById()).containsKey("rinse");
         assertThat(taking.clashes()).isEmpty();
         assertThat(taking.changes()).singleElement().satisfies(change -> {
             assertThat(change.name()).isEqualTo("stage rinse");

@@ -14,6 +14,7 @@ import baywright.swing.api.Subscription;
 import baywright.swing.api.Task;
 import baywright.swing.api.TaskHandle;
 import baywright.swing.shell.UserReadout;
+import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -39,6 +40,9 @@ public final class TestDesk implements Desk {
 
     /** How often it was asked to save. */
     public int saves;
+
+    /** How often it was asked to read the shop anew. */
+    public int rereads;
 
     private final List<DeskListener> listeners = new ArrayList<>();
     private final Deque<DeskState> done = new ArrayDeque<>();
@@ -134,6 +138,13 @@ public final class TestDesk implements Desk {
     @Override
     public void save() {
         saves++;
+    }
+
+    @Override
+    public void reread() {
+        rereads++;
+        OpenShop shop = state.shop().orElseThrow();
+        become(stateOf(OpenShop.open(shop.folder(), Clock.systemUTC(), ScriptCache.none()), state.jobId()));
     }
 
     @Override

@@ -33,6 +33,12 @@ public interface Desk {
     /** Saves everything in the background, as the user does with the key for it. */
     void save();
 
+    /**
+     * Reads the open shop anew in the background, after something has written to its files in another way than by saving. With unsaved
+     * edits everything is saved instead, which takes over what has changed and asks where both have.
+     */
+    void reread();
+
     /** Shows another workbench, there a place. */
     void go(Destination place);
 

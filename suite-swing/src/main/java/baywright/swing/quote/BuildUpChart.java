@@ -2,6 +2,7 @@ package baywright.swing.quote;
 
 import baywright.money.BuildUp.Bar;
 import baywright.swing.api.Colours;
+import baywright.swing.parts.ChartLook;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Dimension;

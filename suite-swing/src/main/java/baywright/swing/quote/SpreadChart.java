@@ -2,6 +2,7 @@ package baywright.swing.quote;
 
 import baywright.chance.Sample;
 import baywright.swing.api.Colours;
+import baywright.swing.parts.ChartLook;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;

@@ -44,6 +44,7 @@ final class ShopDesk implements Desk {
     private final Tasks tasks;
     private Front front = Nowhere.FRONT;
     private Runnable saver = () -> {};
+    private Runnable reader = () -> {};
     private BiConsumer<String, String> ruleTrouble = (rule, why) -> {};
     private DeskState state = DeskState.EMPTY;
     private long serial;
@@ -97,6 +98,11 @@ final class ShopDesk implements Desk {
     /** How everything is saved. */
     void saveBy(Runnable how) {
         saver = how;
+    }
+
+    /** How the open shop is read anew. */
+    void rereadBy(Runnable how) {
+        reader = how;
     }
 
     /** Who hears, besides the user, of rules that broke or overran: their ids with a sentence. */
@@ -318,6 +324,11 @@ final class ShopDesk implements Desk {
     @Override
     public void save() {
         saver.run();
+    }
+
+    @Override
+    public void reread() {
+        reader.run();
     }
 
     @Override

@@ -99,6 +99,7 @@ public final class Suite {
                         texts.of("autosave.failed", String.valueOf(fault.getMessage())),
                         Optional.empty())));
         desk.saveBy(this::save);
+        desk.rereadBy(this::reread);
         host.give(desk);
         this.guests = new GuestPlugins(
                 desk, host, around.folder().map(own -> own.resolve(PluginFolders.NAME)), JarPlugins.USUAL_PATIENCE);
@@ -264,6 +265,28 @@ public final class Suite {
             desk.say(new Notice(Notice.Weight.WARN, texts.of("scripts.wrong"), Optional.empty()));
         }
         guests.look(Optional.of(workspace));
+    }
+
+    /** An edit made while the files are read is not lost: it is then laid over them by a save. */
+    private void reread() {
+        desk.state().shop().ifPresent(shop -> {
+            if (desk.state().unsaved()) {
+                save();
+                return;
+            }
+            Path workspace = shop.folder();
+            desk.run(new Task<>(
+                    texts.of("opening", workspace),
+                    progress -> read(workspace),
+                    read -> {
+                        if (desk.state().unsaved()) {
+                            save();
+                        } else {
+                            opened(workspace, read, desk.state().jobId());
+                        }
+                    },
+                    fault -> notOpened(workspace, fault)));
+        });
     }
 
     private void putAside(OpenShop shop) {

@@ -1,4 +1,4 @@
-package baywright.swing.quote;
+package baywright.swing.parts;
 
 import baywright.swing.api.Colours;
 import java.awt.BasicStroke;
@@ -9,17 +9,18 @@ import javax.swing.UIManager;
 import org.knowm.xchart.style.AxesChartStyler;
 
 /** Makes a chart look like the rest of the window, light or dark. */
-final class ChartLook {
+public final class ChartLook {
 
     private ChartLook() {}
 
     /** The labels' font, a little smaller where the look says so. */
-    static Font font() {
+    public static Font font() {
         Font small = UIManager.getFont("small.font");
         return small == null ? new JLabel().getFont() : small;
     }
 
-    static void apply(AxesChartStyler styler, int unit) {
+    /** @param unit the gap between a chart and its labels, in pixels */
+    public static void apply(AxesChartStyler styler, int unit) {
         Color ink = new JLabel().getForeground();
         Color ground = UIManager.getColor("Panel.background");
         styler.setLegendVisible(false);
