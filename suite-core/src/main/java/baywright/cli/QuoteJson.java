@@ -45,7 +45,7 @@ final class QuoteJson {
         ObjectNode softened = proof.putObject("softened");
         quote.proof().softened().forEach(softened::put);
         ArrayNode parts = answer.putArray("parts");
-        quote.parts().forEach(part -> parts.add(part(part)));
+        quote.parts().forEach(part -> parts.add(part(worked, part)));
         ArrayNode positions = answer.putArray("positions");
         quote.positions().forEach(position -> positions.add(position(position)));
         return answer;
@@ -68,10 +68,11 @@ final class QuoteJson {
         return one;
     }
 
-    private static ObjectNode part(Part part) {
+    private static ObjectNode part(WorkedJob worked, Part part) {
         ObjectNode one = Answers.object();
         one.put("priority", Answers.word(part.priority()));
         one.put("minutes", Answers.figure(part.minutes()));
+        one.put("provesAlone", !worked.judged().leaning().broken().contains(part.priority()));
         one.set("alone", price(part.alone()));
         one.set("upTo", price(part.upTo().low()));
         one.set("upToHigh", price(part.upTo().high()));

@@ -125,14 +125,17 @@ final class QuotePrinter {
                 ">" + session.text("quote.with-contingency"),
                 capped ? session.text("quote.cap") : "");
         for (Part part : quote.parts()) {
+            boolean alone = !worked.judged().leaning().broken().contains(part.priority());
             table.add(
                     session.text("priority." + Answers.word(part.priority())),
                     numbers.duration(part.minutes()),
                     numbers.coins(part.alone().net()),
                     numbers.coins(part.alone().gross()),
-                    numbers.coins(part.upTo().low().gross()),
-                    numbers.coins(part.upTo().high().gross()),
-                    part.cap().map(fit -> fit(fit, numbers::coins)).orElse(""));
+                    alone ? numbers.coins(part.upTo().low().gross()) : "–",
+                    alone ? numbers.coins(part.upTo().high().gross()) : "–",
+                    alone
+                            ? part.cap().map(fit -> fit(fit, numbers::coins)).orElse("")
+                            : session.text("quote.not-alone"));
         }
         table.print(session.console(), INDENT);
     }

@@ -43,7 +43,7 @@ final class SafetySheet {
         if (html.isPresent() || pdf.isPresent()) {
             Locale locale =
                     language.map(Locale::forLanguageTag).orElse(site.shop().locale());
-            String page = SheetHtml.of(sheet.apply(locale));
+            String page = SheetHtml.of(site.inWords(sheet.apply(locale)));
             html.ifPresent(file -> save(file, page.getBytes(StandardCharsets.UTF_8)));
             pdf.ifPresent(file -> save(file, PagePdf.of(page)));
         }

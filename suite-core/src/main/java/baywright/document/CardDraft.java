@@ -154,8 +154,8 @@ final class CardDraft {
                 .filter(input -> step.with().containsKey(input.name()))
                 .map(input -> texts.of(
                         "card.input",
-                        input.name(),
-                        step.with().get(input.name()).raw()))
+                        words.said(input.name()),
+                        words.said(String.valueOf(step.with().get(input.name()).raw()))))
                 .toList();
     }
 

@@ -11,6 +11,7 @@ public final class Codes {
     public static final String BEFORE_START = "before-start";
     public static final String GOAL_GONE = "goal-gone";
     public static final String GOAL_MISSED = "goal-missed";
+    public static final String LEANS_ON_LESS = "leans-on-less";
     public static final String LEFT_STANDING = "left-standing";
     public static final String MUST_NOT_HOLD = "must-not-hold";
     public static final String NEED_UNMET = "need-unmet";
@@ -40,6 +41,7 @@ public final class Codes {
             BEFORE_START,
             GOAL_GONE,
             GOAL_MISSED,
+            LEANS_ON_LESS,
             LEFT_STANDING,
             MUST_NOT_HOLD,
             NEED_UNMET,

@@ -94,6 +94,11 @@ public final class Prover {
         return forSetting(setting).prove(plan);
     }
 
+    /** Which steps lean on steps that are wanted less; proves each part of the plan by priority. */
+    public Leaning leaning(Plan plan, Proof proof) {
+        return Leaning.of(this, plan, proof);
+    }
+
     /** The whole proof of a plan. */
     public Proof prove(Plan plan) {
         List<CompiledStep> steps = compile(plan);

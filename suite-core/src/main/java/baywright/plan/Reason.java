@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Why there is a finding: typed data with its numbers. */
@@ -121,6 +122,39 @@ public sealed interface Reason {
         @Override
         public List<Object> values() {
             return List.of(goal, nearest);
+        }
+    }
+
+    /** Steps need what a step brings that is wanted less than they; {@code leaners} are their ids, at least one. */
+    record LeansOn(List<String> leaners, String on, Step.Priority wanted) implements Beyond {
+        public LeansOn {
+            leaners = List.copyOf(leaners);
+            if (leaners.isEmpty()) {
+                throw new IllegalArgumentException("'" + on + "' has no step that leans on it");
+            }
+        }
+
+        @Override
+        public String key() {
+            return Codes.LEANS_ON_LESS;
+        }
+
+        @Override
+        public List<Object> values() {
+            return List.of(wanted.name().toLowerCase(Locale.ROOT), new StepName(leaners.get(0)), leaners.size() - 1);
+        }
+    }
+
+    /** A step is stopped when the steps that are wanted less than it are left out, by more than a state that one of them brings. */
+    record StopsAlone(String step, Step.Priority wanted) implements Beyond {
+        @Override
+        public String key() {
+            return Codes.LEANS_ON_LESS + ".rule";
+        }
+
+        @Override
+        public List<Object> values() {
+            return List.of(wanted.name().toLowerCase(Locale.ROOT));
         }
     }
 

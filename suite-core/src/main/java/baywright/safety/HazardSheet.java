@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -117,6 +118,18 @@ public record HazardSheet(
             risks = List.copyOf(risks);
             wear = List.copyOf(wear);
         }
+
+        private Task inWords(UnaryOperator<String> stages, UnaryOperator<String> items, UnaryOperator<String> said) {
+            return new Task(
+                    job,
+                    step,
+                    stages.apply(title),
+                    this.items.stream().map(items).toList(),
+                    risks,
+                    wear.stream().map(said).toList(),
+                    people,
+                    minutes);
+        }
     }
 
     /** A physical danger with its level in words, which may be empty. */
@@ -149,6 +162,18 @@ public record HazardSheet(
             firstAid = List.copyOf(firstAid);
             spill = List.copyOf(spill);
         }
+
+        private Product inWords(UnaryOperator<String> items, UnaryOperator<String> said) {
+            return new Product(
+                    items.apply(title),
+                    label,
+                    statements,
+                    protection.stream().map(said).toList(),
+                    said.apply(note),
+                    thinned,
+                    firstAid,
+                    spill);
+        }
     }
 
     /** The sheet of a job, all its days. */
@@ -159,6 +184,38 @@ public record HazardSheet(
     /** The sheet of a day of the shop: what of its jobs falls on that day. */
     public static HazardSheet ofDay(String shop, LocalDate day, List<Part> jobs, Locale locale) {
         return of(shop, new SheetWords(locale).day(day), true, jobs, day::equals, locale);
+    }
+
+    /**
+     * The same sheet with what the library and the shop call things in other words, such as those of another language.
+     * Findings stay: their sentences are made by {@link Part#sentences()}.
+     *
+     * @param stages other title for a stage's title
+     * @param items  other title for an item's title
+     * @param said   other words for what else a script or the shop says
+     */
+    public HazardSheet inWords(UnaryOperator<String> stages, UnaryOperator<String> items, UnaryOperator<String> said) {
+        return new HazardSheet(
+                shop,
+                title,
+                locale,
+                ofDay,
+                bayDays.stream()
+                        .map(d -> new BayDay(
+                                d.day(),
+                                said.apply(d.bay()),
+                                d.tasks().stream()
+                                        .map(t -> t.inWords(stages, items, said))
+                                        .toList()))
+                        .toList(),
+                products.stream().map(p -> p.inWords(items, said)).toList(),
+                apart.stream()
+                        .map(a -> new Apart(stages.apply(a.stage()), said.apply(a.what()), said.apply(a.why())))
+                        .toList(),
+                exposed,
+                told,
+                risks,
+                settings);
     }
 
     /** Whether a job is worked on a day. */

@@ -2,6 +2,7 @@ package baywright.site;
 
 import baywright.plan.Finding;
 import baywright.plan.GoalEnd;
+import baywright.plan.Leaning;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
 import baywright.plan.Setting;
@@ -23,10 +24,12 @@ import java.util.stream.Stream;
  * @param setting what its plan was proved against
  * @param proof   what was found
  * @param work    what each step takes
+ * @param leaning which steps lean on steps that are wanted less
  * @param safe    what its safety was judged by
  * @param safety  what may hurt people, and ways out
  */
-public record JudgedJob(Job job, Setting setting, Proof proof, PlanWork work, SafetyCase safe, SafetyReport safety) {
+public record JudgedJob(
+        Job job, Setting setting, Proof proof, PlanWork work, Leaning leaning, SafetyCase safe, SafetyReport safety) {
 
     /** All findings, what is missing of the job's goals included, in the order of the proof: by step, what belongs to no step first; the gravest first. */
     public List<Finding> findings() {
@@ -36,6 +39,7 @@ public record JudgedJob(Job job, Setting setting, Proof proof, PlanWork work, Sa
         }
         List<Finding> all = new ArrayList<>(Stream.concat(proof.findings().stream(), safety.findings().stream())
                 .toList());
+        all.addAll(leaning.findings());
         all.addAll(GoalEnd.findings(setting, job.goals(), proof));
         all.sort(Comparator.comparing((Finding f) ->
                         f.step().map(s -> order.getOrDefault(s, order.size())).orElse(-1))

@@ -21,6 +21,7 @@ import baywright.money.Uncertainty;
 import baywright.money.WorkCosts;
 import baywright.plan.AskedGoal;
 import baywright.plan.GoalComposition;
+import baywright.plan.Leaning;
 import baywright.plan.Plan;
 import baywright.plan.PlanWork;
 import baywright.plan.Proof;
@@ -30,6 +31,7 @@ import baywright.plan.RepairResult;
 import baywright.plan.Setting;
 import baywright.plan.StepWork;
 import baywright.safety.Booked;
+import baywright.safety.HazardSheet;
 import baywright.safety.PersonDay;
 import baywright.safety.SafetyCase;
 import baywright.safety.SafetyCheck;
@@ -223,27 +225,35 @@ public final class Site {
         return workspace.setting(job, library, now());
     }
 
+    /** A hazard sheet of this site's jobs in the words that its library has for the language of the sheet. */
+    public HazardSheet inWords(HazardSheet sheet) {
+        return workspace.words(sheet.locale().getLanguage()).of(sheet, library);
+    }
+
     /** Proves a job's plan and checks its safety. */
     public JudgedJob judge(Job job) {
         Setting setting = setting(job);
-        return judge(job, setting, Prover.forSetting(setting), UnaryOperator.identity(), SafetyCheck::of);
+        return judge(job, setting, Prover.forSetting(setting), true, UnaryOperator.identity(), SafetyCheck::of);
     }
 
     /** The same without ways out of what hurts people, for those who judge many plans in one setting, with a prover of it. */
     JudgedJob judgeOneOfMany(Job job, Setting setting, Prover prover) {
-        return judge(job, setting, prover, UnaryOperator.identity(), SafetyCheck::withoutRemedies);
+        return judge(job, setting, prover, false, UnaryOperator.identity(), SafetyCheck::withoutRemedies);
     }
 
+    /** {@code whole}: the parts of the plan by priority are looked at as well. */
     private JudgedJob judge(
             Job job,
             Setting setting,
             Prover prover,
+            boolean whole,
             UnaryOperator<SafetyCase> timed,
             Function<SafetyCase, SafetyReport> check) {
         Proof proof = prover.prove(job.plan());
         PlanWork work = prover.work(job.plan());
         SafetyCase safe = timed.apply(safetyCase(job, setting, proof, work));
-        return new JudgedJob(job, setting, proof, work, safe, check.apply(safe));
+        Leaning leaning = whole ? prover.leaning(job.plan(), proof) : Leaning.NONE;
+        return new JudgedJob(job, setting, proof, work, leaning, safe, check.apply(safe));
     }
 
     /** The same by a timetable: its days, people and bays count, not the order of the steps. */
@@ -253,6 +263,7 @@ public final class Site {
                 job,
                 setting,
                 Prover.forSetting(setting),
+                true,
                 safe -> safe.timed(Exposed.spells(job, timetable)),
                 SafetyCheck::of);
     }
@@ -276,6 +287,7 @@ public final class Site {
                     job,
                     setting,
                     Prover.forSetting(setting),
+                    false,
                     safe -> (others.isEmpty() ? safe : safe.beside(others)).timed(Exposed.spells(job, timetable)),
                     SafetyCheck::withoutRemedies));
         }

@@ -1,9 +1,12 @@
 package baywright.workspace;
 
 import baywright.library.Item;
+import baywright.library.Library;
 import baywright.library.Stage;
+import baywright.safety.HazardSheet;
 import baywright.vehicle.Shape;
 import baywright.vehicle.Zone;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -61,6 +64,18 @@ public record Words(
     /** Free words of a script. */
     public String said(String sentence) {
         return sentences.getOrDefault(sentence, sentence);
+    }
+
+    /** A hazard sheet of jobs of a library by these words. */
+    public HazardSheet of(HazardSheet sheet, Library library) {
+        Map<String, String> stageTitles = new HashMap<>();
+        library.stageById().values().forEach(stage -> stageTitles.put(stage.title(), title(stage)));
+        Map<String, String> itemTitles = new HashMap<>();
+        library.itemById().values().forEach(item -> itemTitles.put(item.title(), title(item)));
+        return sheet.inWords(
+                title -> stageTitles.getOrDefault(title, title),
+                title -> itemTitles.getOrDefault(title, title),
+                this::said);
     }
 
     /** A vehicle with its zones by these words. */

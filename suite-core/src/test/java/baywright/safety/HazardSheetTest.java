@@ -63,6 +63,18 @@ class HazardSheetTest {
                 .contains("H302 Nocif en cas d'ingestion.", "Attention");
     }
 
+    @Test
+    void isSaidInOtherWords() throws Exception {
+        HazardSheet sheet = HazardSheet.of("Shop", part("Estate", all(), Locale.GERMANY), Locale.GERMANY)
+                .inWords(
+                        stage -> "Arbeit " + stage.length(),
+                        item -> "Mittel " + item.length(),
+                        said -> "<" + said + ">");
+        assertThat(read(SheetHtml.of(sheet)).getDocumentElement().getTextContent())
+                .contains("Arbeit 22 (s1)", "<safety shoes>", "<acid>", "Mittel 12")
+                .doesNotContain("Iron remover");
+    }
+
     /** Every key of the German words is one of the English, and none is missing. */
     @Test
     void bothLanguagesSayTheSame() {

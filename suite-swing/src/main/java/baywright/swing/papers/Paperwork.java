@@ -47,7 +47,8 @@ enum Paperwork {
             case QUOTE ->
                 QuoteHtml.of(QuoteDocument.of(site, worked, (Quote) worked.offer(), language), Paper.of(locale));
             case CARD -> CardHtml.of(JobCard.of(site, worked, language), Paper.of(locale));
-            case HAZARDS -> SheetHtml.of(HazardSheet.of(site.shop().name(), part(worked, locale), locale));
+            case HAZARDS ->
+                SheetHtml.of(site.inWords(HazardSheet.of(site.shop().name(), part(worked, locale), locale)));
         };
     }
 
