@@ -113,6 +113,18 @@ class TimetableCommandsTest {
                 .contains("Made at once and not improved ('--seconds' gives time).");
     }
 
+    /** Its solvent stands in the bay in which a warm-air gun takes the trims off, on another day. */
+    @Test
+    void theCoupesTimetableHasNothingMeet() throws Exception {
+        Path quay = folder.resolve("quay");
+        DemoSite.copy("saltmarsh-quay", quay);
+        desk = new Desk(folder.resolve("settings"), Path.of(".."));
+        String coupe = quay.resolve("jobs/show-coupe").toString();
+        Desk.Answer answer = desk.answerTo("--json", "plan", "timetable", "--seconds", "0", coupe);
+        assertThat(answer.status()).as(answer.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(new ObjectMapper().readTree(answer.out()).get("dangers")).isEmpty();
+    }
+
     // ---- what people may take in
 
     private String estate(String safety) throws Exception {

@@ -4,6 +4,7 @@ import static baywright.safety.Cases.MONDAY;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import baywright.plan.Bay;
 import baywright.plan.Finding;
 import baywright.plan.FindingText;
 import baywright.plan.Severity;
@@ -63,6 +64,24 @@ class ApartRuleTest {
     void aMachineIsNoFlameAndMayFollow() {
         assertThat(apart(bay().step("wipe", "bonnet").step("machine", "roof").check()))
                 .isEmpty();
+    }
+
+    private static Cases hall() {
+        return new Cases().bay(new Bay("hall", "Hall", List.of("lit", "clean"), List.of("cool", "lit", "still")));
+    }
+
+    /** Minutes: common practice, no source. */
+    @Test
+    void dustOfAnotherJobBesideACoatingIsWarnedOf() {
+        Booked coating = other(hall().step("ceramic-coating", "bonnet"));
+        SafetyCase dust = hall().step("compound", "roof").build();
+        assertThat(apart(SafetyCheck.of(dust.beside(List.of(coating)))))
+                .filteredOn(f -> ((SafetyReason.Meets) f.reason()).why().startsWith("airborne dust"))
+                .extracting(Finding::severity)
+                .containsExactly(Severity.WARN);
+        SafetyCase tomorrow =
+                hall().step("compound", Optional.of(MONDAY.plusDays(1)), "roof").build();
+        assertThat(apart(SafetyCheck.of(tomorrow.beside(List.of(coating))))).isEmpty();
     }
 
     private static Booked other(Cases cases) {

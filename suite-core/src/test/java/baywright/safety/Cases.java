@@ -142,6 +142,12 @@ final class Cases {
         return this;
     }
 
+    /** In place of a wash bay and a lit bay. */
+    Cases bay(Bay bay) {
+        bays.add(bay);
+        return this;
+    }
+
     Cases vehicles(int alike) {
         vehicles = alike;
         return this;
