@@ -202,7 +202,7 @@ final class ImpactPrinter {
                 .findFirst();
     }
 
-    private ObjectNode json(Impact impact) {
+    ObjectNode json(Impact impact) {
         ObjectNode answer = Answers.object();
         ArrayNode changes = answer.putArray("changes");
         impact.changes().forEach(change -> put(changes.addObject(), change));

@@ -77,6 +77,50 @@ class ShopImpactTest {
         assertThat(told.at("/untouched").asInt() + told.at("/same").asInt()).isZero();
     }
 
+    /** The same change brought by a pack comes to the same figures; what is undecided is not weighed. */
+    @Test
+    void aPackIsWeighedBeforeItIsTaken() throws Exception {
+        desk.answerTo("demo", "--no-window", folder.resolve("other").toString());
+        Path other = folder.resolve("other/corner-shop");
+        Path script = other.resolve("stages/wash/contact-wash.groovy");
+        Files.writeString(
+                script,
+                Files.readString(script).replace("attended 1.min, 1.min, 1.min", "attended 1.5.min, 1.5.min, 1.5.min"));
+        String pack = folder.resolve("slower.pack").toString();
+        Desk.Answer made = desk.answerTo(
+                "pack",
+                "make",
+                other.toString(),
+                "--out",
+                pack,
+                "--id",
+                "slower",
+                "--version",
+                "1.0.0",
+                "--who",
+                "Ines",
+                "--why",
+                "measured anew",
+                "--licence",
+                "Apache-2.0",
+                "--unsigned");
+        assertThat(made.status()).as(made.err()).isEqualTo(ExitStatus.FINE);
+
+        Desk.Answer open = desk.answerTo("--json", "pack", "compare", "--impact", shop, pack);
+        assertThat(open.status()).as(open.err()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(new ObjectMapper().readTree(open.out()).has("impact")).isFalse();
+
+        Desk.Answer decided = desk.answerTo("--json", "pack", "compare", "--impact", shop, pack, "--theirs", "all");
+        assertThat(decided.status()).as(decided.err()).isEqualTo(ExitStatus.FINE);
+        JsonNode job = new ObjectMapper().readTree(decided.out()).at("/impact/jobs/1");
+        assertThat(job.at("/job").asText()).isEqualTo("small-saloon");
+        assertThat(job.at("/now/price").decimalValue()).isEqualByComparingTo("35.70");
+        assertThat(job.at("/then/price").decimalValue()).isEqualByComparingTo("38.70");
+        assertThat(desk.answerTo("pack", "compare", "--impact", shop, pack, "--theirs", "all")
+                        .out())
+                .contains("contact-wash", "38.70");
+    }
+
     @Test
     void aJobThatWouldStopIsTheExitStatusAndIsToldWhy() throws Exception {
         String other = scripts("no-wash", "wash/contact-wash.groovy", "sets 'washed'", "clears 'washed'");
