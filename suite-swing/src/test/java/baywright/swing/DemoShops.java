@@ -1,8 +1,14 @@
 package baywright.swing;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** The shipped demo's shops laid out as workspaces with the shipped library. */
@@ -35,6 +41,53 @@ public final class DemoShops {
                     .toList()) {
                 Files.delete(script);
             }
+        }
+        return folder;
+    }
+
+    /** A shop that has its library and prices, and no job yet. */
+    static Path copyWithoutJobs(String shop, Path folder) throws IOException {
+        copy(shop, folder);
+        Path jobs = folder.resolve("jobs");
+        try (Stream<Path> all = Files.walk(jobs)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
+        return folder;
+    }
+
+    /** A shop with sixty jobs on as many days, each job's steps done over and over until there are two hundred. */
+    static Path copyMadeLarge(String shop, Path folder) throws IOException {
+        copy(shop, folder);
+        ObjectMapper json = new ObjectMapper();
+        Path jobs = folder.resolve("jobs");
+        List<Path> first;
+        try (Stream<Path> all = Files.list(jobs)) {
+            first = all.filter(Files::isDirectory).sorted().toList();
+        }
+        for (int i = 0; i < 60; i++) {
+            Path from = first.get(i % first.size());
+            ObjectNode job = (ObjectNode) json.readTree(from.resolve("job.json").toFile());
+            Path to = i < first.size() ? from : jobs.resolve(from.getFileName() + "-" + (i + 1));
+            if (i >= first.size()) {
+                copy(from, to);
+                job.put("id", to.getFileName().toString());
+                job.put("title", job.path("title").asText() + " " + (i + 1));
+            }
+            if (job.has("arrives")) {
+                job.put(
+                        "arrives",
+                        LocalDateTime.parse(job.get("arrives").asText())
+                                .plusDays(i)
+                                .toString());
+            }
+            ArrayNode steps = (ArrayNode) job.path("plan").path("steps");
+            for (int s = 0, own = steps.size(); own > 0 && i < first.size() && steps.size() < 200; s++) {
+                ObjectNode step = steps.get(s % own).deepCopy();
+                steps.add(step.put("id", "more-" + s));
+            }
+            json.writeValue(to.resolve("job.json").toFile(), job);
         }
         return folder;
     }

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
@@ -34,20 +35,56 @@ final class Screenshots {
 
     /**
      * Words: a folder for the pictures, then workspaces to show, each perhaps with a job of it as {@code folder#job}; after {@code --}
-     * ids of workbenches when not all are meant.
+     * ids of workbenches when not all are meant. Or a folder and {@code documents} for the pictures of the documents.
      */
     public static void main(String[] args) throws Exception {
         List<String> words = List.of(args);
+        if (words.size() == 2 && words.get(1).equals("documents")) {
+            documents(Files.createDirectories(Path.of(words.get(0))));
+            System.exit(0);
+        }
         int cut = words.contains("--") ? words.indexOf("--") : words.size();
         Path folder = Files.createDirectories(Path.of(words.get(0)));
         List<String> only = words.subList(Math.min(cut + 1, words.size()), words.size());
         for (Look look : Look.values()) {
-            shoot(look, folder, words.subList(1, cut), only);
+            shoot(look, folder, words.subList(1, cut), only, Screenshots::nameOf);
         }
         System.exit(0);
     }
 
-    private static void shoot(Look look, Path folder, List<String> workspaces, List<String> only) throws Exception {
+    private static String nameOf(String word) {
+        return Path.of(word.replaceAll("#.*", "")).getFileName()
+                + (word.contains("#") ? word.replaceAll(".*#", "-") : "") + "-";
+    }
+
+    /** Every workbench with the demo in light and dark, without a job, and with a shop of many jobs and long plans. */
+    private static void documents(Path folder) throws Exception {
+        Path shops = Files.createTempDirectory("baywright-pictures");
+        Path demo = DemoShops.copy("millrace-works", shops.resolve("demo"));
+        for (Look look : Look.values()) {
+            shoot(look, folder, List.of(demo + "#green-estate"), List.of(), word -> "");
+        }
+        if (isLarge()) {
+            return;
+        }
+        Path empty = DemoShops.copyWithoutJobs("millrace-works", shops.resolve("empty"));
+        Path large = DemoShops.copyMadeLarge("millrace-works", shops.resolve("large"));
+        shoot(
+                Look.LIGHT,
+                folder,
+                List.of(empty.toString(), large + "#green-estate"),
+                List.of(),
+                word -> Path.of(word.replaceAll("#.*", "")).getFileName() + "-");
+    }
+
+    /** On a display of twice the size the demo alone is drawn. */
+    private static boolean isLarge() {
+        return !System.getProperty("sun.java2d.uiScale", "1").equals("1");
+    }
+
+    private static void shoot(
+            Look look, Path folder, List<String> workspaces, List<String> only, UnaryOperator<String> names)
+            throws Exception {
         Suite suite = new Suite(new Suite.Surroundings(
                 CLOCK,
                 ScriptCache.ofUser(),
@@ -65,6 +102,7 @@ final class Screenshots {
             window[0] = suite.makeWindow();
             window[0].setVisible(true);
         });
+        settle(suite);
         draw(window[0], folder.resolve("start" + end));
         for (String word : workspaces) {
             Path workspace = Path.of(word.replaceAll("#.*", ""));
@@ -75,9 +113,7 @@ final class Screenshots {
                 if (only.isEmpty() || only.contains(workbench)) {
                     SwingUtilities.invokeAndWait(() -> suite.show(workbench));
                     settle(suite);
-                    String name =
-                            workspace.getFileName() + job.map(id -> "-" + id).orElse("") + "-" + workbench;
-                    draw(window[0], folder.resolve(name + end));
+                    draw(window[0], folder.resolve(names.apply(word) + workbench + end));
                 }
             }
         }
