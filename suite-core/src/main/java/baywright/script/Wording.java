@@ -1,11 +1,10 @@
 package baywright.script;
 
-import baywright.quantity.Quantity;
-import java.lang.reflect.RecordComponent;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -77,9 +76,12 @@ public final class Wording {
             write(value.raw(), around);
         } else if (part instanceof Helper helper) {
             write(helper.block(), helper.scope());
-        } else if (part instanceof Record written && !(part instanceof Quantity)) {
-            note(written, around);
-            writeParts(written, around);
+        } else if (isWritten(part)) {
+            note(part);
+            reads(part, around);
+            text.append(part.getClass().getSimpleName()).append('(');
+            parts(part).forEach(one -> write(one, around));
+            text.append(')');
         } else {
             if (part instanceof String word) {
                 names.add(word);
@@ -96,24 +98,77 @@ public final class Wording {
         return !(part instanceof Node.Call call && call.receiver().isEmpty() && skipped.contains(call.name()));
     }
 
-    private void writeParts(Record written, Scope around) {
-        text.append(written.getClass().getSimpleName()).append('(');
-        try {
-            for (RecordComponent component : written.getClass().getRecordComponents()) {
-                write(component.getAccessor().invoke(written), around);
-            }
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot read " + written.getClass(), e);
-        }
-        text.append(')');
+    private static boolean isWritten(Object part) {
+        return part instanceof Node
+                || part instanceof Node.Entry
+                || part instanceof Node.Case
+                || part instanceof Value.Range;
     }
 
-    private void note(Record written, Scope around) {
+    /** All that a piece of script is made of but its place, in an order of its own. */
+    private static List<?> parts(Object part) {
+        if (part instanceof Node.Literal literal) {
+            return List.of(literal.raw());
+        } else if (part instanceof Node.Template template) {
+            return template.parts();
+        } else if (part instanceof Node.Items items) {
+            return items.items();
+        } else if (part instanceof Node.Entries entries) {
+            return entries.entries();
+        } else if (part instanceof Node.Name name) {
+            return List.of(name.name());
+        } else if (part instanceof Node.Unary unary) {
+            return List.of(unary.operator(), unary.operand());
+        } else if (part instanceof Node.Binary binary) {
+            return List.of(binary.operator(), binary.left(), binary.right());
+        } else if (part instanceof Node.Choose choose) {
+            return List.of(choose.condition(), choose.then(), choose.otherwise());
+        } else if (part instanceof Node.Fallback fallback) {
+            return List.of(fallback.value(), fallback.otherwise());
+        } else if (part instanceof Node.Span span) {
+            return List.of(span.from(), span.to());
+        } else if (part instanceof Node.At at) {
+            return List.of(at.target(), at.key());
+        } else if (part instanceof Node.Member member) {
+            return List.of(member.target(), member.name());
+        } else if (part instanceof Node.Call call) {
+            return List.of(call.receiver(), call.name(), call.args(), call.named(), call.block());
+        } else if (part instanceof Node.Block block) {
+            return List.of(block.parameters(), block.bare(), block.body());
+        }
+        return partsOfStatement(part);
+    }
+
+    private static List<?> partsOfStatement(Object part) {
+        if (part instanceof Node.Define define) {
+            return List.of(define.name(), define.value());
+        } else if (part instanceof Node.When when) {
+            return List.of(when.condition(), when.then(), when.otherwise());
+        } else if (part instanceof Node.Choice choice) {
+            return List.of(choice.subject(), choice.cases(), choice.otherwise());
+        } else if (part instanceof Node.Each each) {
+            return List.of(each.variable(), each.in(), each.body());
+        } else if (part instanceof Node.Entry entry) {
+            return List.of(entry.key(), entry.value());
+        } else if (part instanceof Node.Case one) {
+            return List.of(one.matches(), one.body());
+        } else if (part instanceof Value.Range range) {
+            return List.of(range.from(), range.to());
+        }
+        throw new IllegalArgumentException("not a piece of script: " + part);
+    }
+
+    private void reads(Object written, Scope around) {
         if (written instanceof Node.Name name) {
             reads(name.name(), around);
         } else if (written instanceof Node.Call call) {
-            composed |= call.name().equals("join");
             reads(call.name(), around);
+        }
+    }
+
+    private void note(Object written) {
+        if (written instanceof Node.Call call) {
+            composed |= call.name().equals("join");
         } else if (written instanceof Node.Template template) {
             composed |= template.parts().stream().anyMatch(p -> !(p instanceof Node.Literal));
         } else if (written instanceof Node.Binary sum && sum.operator() == Operator.PLUS) {
