@@ -19,7 +19,7 @@ for picture in "$new"/2/*-light.png "$new"/2/*-dark.png; do
     mv "$picture" "$new/1/$name-2x.png"
 done
 for picture in "$new"/1/*.png; do
-    if command -v convert >/dev/null; then convert "$picture" -colors 200 "PNG8:$picture"; fi
+    if command -v convert >/dev/null; then convert "$picture" +dither -colors 220 "PNG8:$picture"; fi
     mv "$picture" "$here/"
 done
 rm -r "$new"

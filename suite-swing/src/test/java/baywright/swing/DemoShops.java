@@ -46,7 +46,7 @@ public final class DemoShops {
     }
 
     /** A shop that has its library and prices, and no job yet. */
-    static Path copyWithoutJobs(String shop, Path folder) throws IOException {
+    public static Path copyWithoutJobs(String shop, Path folder) throws IOException {
         copy(shop, folder);
         Path jobs = folder.resolve("jobs");
         try (Stream<Path> all = Files.walk(jobs)) {

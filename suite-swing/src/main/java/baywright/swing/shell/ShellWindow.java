@@ -12,12 +12,14 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -29,6 +31,8 @@ final class ShellWindow extends JFrame implements Front {
     private static final long serialVersionUID = 1L;
     private static final String START = "start";
     private static final String NO_JOB = "no job";
+    private static final String FIRST_JOB = "first job";
+    private static final String NEW_JOB = "new-job";
 
     private final transient Texts texts = Texts.beside(ShellWindow.class, "texts");
     private final transient ShopDesk desk;
@@ -80,6 +84,9 @@ final class ShellWindow extends JFrame implements Front {
         this.bar = new TopBar(desk::choose, wishes, undo, redo, save);
         content.add(start, START);
         content.add(noJob, NO_JOB);
+        content.add(
+                new EmptyState(texts.of("firstjob.heading"), texts.of("firstjob.text"), List.of(firstJob())),
+                FIRST_JOB);
         JPanel side = Panels.toned(new BorderLayout(), "strip");
         side.add(strip.scrolled());
         JPanel below = new JPanel(new BorderLayout());
@@ -99,6 +106,21 @@ final class ShellWindow extends JFrame implements Front {
         desk.listen(this::changed);
         pluginsChanged();
         changed(DeskState.EMPTY, desk.state());
+    }
+
+    /** Begins the first job of a shop by the action of that id, whichever plug-in brings it. */
+    private Action firstJob() {
+        return new AbstractAction(texts.of("firstjob.do")) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                allActions().stream()
+                        .filter(action -> action.id().equals(NEW_JOB))
+                        .findFirst()
+                        .ifPresent(action -> ShellActions.run(action, desk));
+            }
+        };
     }
 
     private SuiteAction action(String id) {
@@ -184,7 +206,7 @@ final class ShellWindow extends JFrame implements Front {
         if (state.shop().isEmpty() || workbench.isEmpty()) {
             cards.show(content, START);
         } else if (workbench.get().needsJob() && state.job().isEmpty()) {
-            cards.show(content, NO_JOB);
+            cards.show(content, state.shop().get().jobs().isEmpty() ? FIRST_JOB : NO_JOB);
         } else {
             open(workbench.get());
         }

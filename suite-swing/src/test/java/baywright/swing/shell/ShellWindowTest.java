@@ -87,6 +87,24 @@ class ShellWindowTest {
         assertThat(on(() -> suite.window().notices().notices())).isEmpty();
     }
 
+    /** A new shop must not be a dead end: nothing can be chosen in the bar on top. */
+    @Test
+    void aShopWithoutJobsOffersToBeginOne() throws Exception {
+        Path shop = DemoShops.copyWithoutJobs("millrace-works", folder.resolve("shop"));
+        run(() -> suite.open(shop));
+        until(() -> suite.desk().state().shop().isPresent() && !suite.isBusy());
+        run(() -> suite.show("survey"));
+        assertThat(on(() -> everything(suite.window())
+                        .filter(c -> c instanceof AbstractButton && c.isShowing())
+                        .map(c -> ((AbstractButton) c).getText())
+                        .toList()))
+                .contains("Begin a job…");
+        assertThat(on(() -> suite.window().allActions().stream()
+                        .map(SuiteAction::id)
+                        .toList()))
+                .contains("new-job");
+    }
+
     @Test
     void aWorkspaceThatCannotBeReadSaysWhy() throws Exception {
         Path shop = DemoShops.copy("millrace-works", folder.resolve("shop"));
