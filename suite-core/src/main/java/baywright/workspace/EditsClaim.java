@@ -2,11 +2,8 @@ package baywright.workspace;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +42,7 @@ public final class EditsClaim implements AutoCloseable {
         try {
             Files.createDirectories(root.resolve(EditsJournal.FOLDER));
             for (EditsJournal journal : left) {
-                Optional<FileChannel> lock = lock(journal.lockFile());
+                Optional<FileChannel> lock = HeldFile.hold(journal.lockFile());
                 if (lock.isPresent()) {
                     return new EditsClaim(journal, lock);
                 }
@@ -55,23 +52,6 @@ public final class EditsClaim implements AutoCloseable {
         }
         throw new WorkspaceException(
                 root.getFileName() + ": " + MOST + " windows are at this workspace already; close one of them");
-    }
-
-    private static Optional<FileChannel> lock(Path file) throws IOException {
-        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        boolean taken = false;
-        try {
-            FileLock lock = channel.tryLock();
-            taken = lock != null;
-        } catch (OverlappingFileLockException e) {
-            // another window of this very program holds it
-            taken = false;
-        } finally {
-            if (!taken) {
-                channel.close();
-            }
-        }
-        return taken ? Optional.of(channel) : Optional.empty();
     }
 
     /** Where the edits are noted. */

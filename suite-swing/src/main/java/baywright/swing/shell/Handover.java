@@ -1,13 +1,12 @@
 package baywright.swing.shell;
 
+import baywright.workspace.HeldFile;
 import java.io.IOException;
 import java.net.SocketTimeoutException;
 import java.net.StandardProtocolFamily;
 import java.net.UnixDomainSocketAddress;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.channels.SelectionKey;
 import java.nio.channels.Selector;
 import java.nio.channels.ServerSocketChannel;
@@ -17,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
@@ -65,7 +63,7 @@ public final class Handover implements AutoCloseable {
         Path socket = folder.resolve(SOCKET);
         try {
             secure(folder);
-            Optional<FileChannel> lock = lock(folder.resolve(LOCK));
+            Optional<FileChannel> lock = HeldFile.hold(folder.resolve(LOCK));
             return new Handover(lock, lock.isPresent() ? Optional.of(listen(socket)) : Optional.empty(), socket);
         } catch (IOException | UnsupportedOperationException e) {
             System.getLogger(Handover.class.getName())
@@ -83,23 +81,6 @@ public final class Handover implements AutoCloseable {
         if (Files.getFileAttributeView(folder, PosixFileAttributeView.class) != null) {
             Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
         }
-    }
-
-    private static Optional<FileChannel> lock(Path file) throws IOException {
-        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        boolean taken = false;
-        try {
-            FileLock lock = channel.tryLock();
-            taken = lock != null;
-        } catch (OverlappingFileLockException e) {
-            // another window of this very program holds it
-            taken = false;
-        } finally {
-            if (!taken) {
-                channel.close();
-            }
-        }
-        return taken ? Optional.of(channel) : Optional.empty();
     }
 
     private static ServerSocketChannel listen(Path socket) throws IOException {
