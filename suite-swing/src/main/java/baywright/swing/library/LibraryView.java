@@ -25,11 +25,11 @@ import baywright.swing.api.TaskHandle;
 import baywright.swing.api.Texts;
 import baywright.swing.api.WorkbenchView;
 import baywright.swing.library.LibraryContents.Entry;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.EmptyState;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -39,7 +39,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -126,14 +125,7 @@ final class LibraryView implements WorkbenchView, ScriptPane.Listener {
     }
 
     private Action doing(String key, Runnable does) {
-        return new AbstractAction(texts.of("do." + key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        };
+        return new DoAction(texts.of("do." + key), does);
     }
 
     @Override

@@ -14,12 +14,12 @@ import baywright.swing.api.SuiteAction;
 import baywright.swing.api.Task;
 import baywright.swing.api.TaskHandle;
 import baywright.swing.api.WorkbenchView;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.EmptyState;
 import baywright.workspace.SafeFile;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Toolkit;
-import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.nio.charset.StandardCharsets;
@@ -31,7 +31,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
@@ -328,14 +327,7 @@ final class PapersView implements WorkbenchView {
     }
 
     private static Action action(String key, Runnable does) {
-        return new AbstractAction(PapersWorkbench.TEXTS.of(key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        };
+        return new DoAction(PapersWorkbench.TEXTS.of(key), does);
     }
 
     JComboBox<Paperwork> papers() {

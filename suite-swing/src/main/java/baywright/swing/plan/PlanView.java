@@ -10,6 +10,7 @@ import baywright.swing.api.Destination;
 import baywright.swing.api.Notice;
 import baywright.swing.api.SuiteAction;
 import baywright.swing.api.WorkbenchView;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.EmptyState;
 import baywright.swing.parts.FineSign;
 import baywright.swing.parts.SeveritySign;
@@ -17,11 +18,9 @@ import baywright.workspace.Job;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -178,14 +177,7 @@ final class PlanView implements WorkbenchView {
     }
 
     private static Action action(String key, Runnable does) {
-        return new AbstractAction(Words.of(key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        };
+        return new DoAction(Words.of(key), does);
     }
 
     private void keys() {

@@ -3,17 +3,16 @@ package baywright.swing.plan;
 import baywright.library.Family;
 import baywright.library.Library;
 import baywright.library.Stage;
+import baywright.swing.parts.DoAction;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.datatransfer.Transferable;
-import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -75,14 +74,7 @@ final class StageList extends JPanel {
 
     private static void key(JComponent on, String keys, Runnable does) {
         on.getInputMap().put(KeyStroke.getKeyStroke(keys), keys);
-        on.getActionMap().put(keys, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        });
+        on.getActionMap().put(keys, new DoAction(does));
     }
 
     JTextField search() {

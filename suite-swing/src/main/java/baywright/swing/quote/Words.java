@@ -1,9 +1,8 @@
 package baywright.swing.quote;
 
 import baywright.swing.api.Texts;
-import java.awt.event.ActionEvent;
+import baywright.swing.parts.DoAction;
 import java.util.Locale;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 
 /** The sentences of this workbench. */
@@ -30,13 +29,6 @@ final class Words {
 
     /** Something to press, named by a sentence. */
     static Action action(String key, Runnable does) {
-        return new AbstractAction(of(key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        };
+        return new DoAction(of(key), does);
     }
 }

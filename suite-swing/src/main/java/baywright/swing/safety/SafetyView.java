@@ -15,6 +15,7 @@ import baywright.swing.api.SuiteAction;
 import baywright.swing.api.Task;
 import baywright.swing.api.TaskHandle;
 import baywright.swing.api.WorkbenchView;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.EmptyState;
 import baywright.swing.parts.FineSign;
 import baywright.swing.parts.Prose;
@@ -26,13 +27,11 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
@@ -184,14 +183,7 @@ final class SafetyView implements WorkbenchView {
     }
 
     private static Action action(String key, Runnable does) {
-        return new AbstractAction(Words.of(key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        };
+        return new DoAction(Words.of(key), does);
     }
 
     private void showSheet() {

@@ -7,19 +7,18 @@ import baywright.swing.api.SuiteAction;
 import baywright.swing.api.Texts;
 import baywright.swing.api.Workbench;
 import baywright.swing.api.WorkbenchView;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.EmptyState;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -110,17 +109,12 @@ final class ShellWindow extends JFrame implements Front {
 
     /** Begins the first job of a shop by the action of that id, whichever plug-in brings it. */
     private Action firstJob() {
-        return new AbstractAction(texts.of("firstjob.do")) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                allActions().stream()
+        return new DoAction(
+                texts.of("firstjob.do"),
+                () -> allActions().stream()
                         .filter(action -> action.id().equals(NEW_JOB))
                         .findFirst()
-                        .ifPresent(action -> ShellActions.run(action, desk));
-            }
-        };
+                        .ifPresent(action -> ShellActions.run(action, desk)));
     }
 
     private SuiteAction action(String id) {

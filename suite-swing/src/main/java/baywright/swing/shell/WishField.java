@@ -5,12 +5,12 @@ import baywright.swing.api.Desk;
 import baywright.swing.api.Destination;
 import baywright.swing.api.SuiteAction;
 import baywright.swing.api.Texts;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.TonedLabel;
 import baywright.workspace.Job;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
@@ -20,7 +20,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
@@ -109,14 +108,7 @@ final class WishField extends JTextField {
 
     private void key(String key, Runnable does) {
         getInputMap().put(KeyStroke.getKeyStroke(key), "wish " + key);
-        getActionMap().put("wish " + key, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        });
+        getActionMap().put("wish " + key, new DoAction(does));
     }
 
     private void move(int by) {

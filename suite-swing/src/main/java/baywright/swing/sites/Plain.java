@@ -1,10 +1,9 @@
 package baywright.swing.sites;
 
+import baywright.swing.parts.DoAction;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -59,14 +58,7 @@ final class Plain {
 
     static void key(JComponent on, KeyStroke key, String name, Runnable does) {
         on.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
-        on.getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        });
+        on.getActionMap().put(name, new DoAction(does));
     }
 
     /** Text to read, reached by Tab so that it can be copied. */

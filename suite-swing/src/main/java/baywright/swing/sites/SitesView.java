@@ -8,15 +8,14 @@ import baywright.swing.api.DeskState;
 import baywright.swing.api.Notice;
 import baywright.swing.api.SuiteAction;
 import baywright.swing.api.WorkbenchView;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.EmptyState;
 import baywright.workspace.Workspace;
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -76,14 +75,7 @@ final class SitesView implements WorkbenchView {
     }
 
     private static Action action(String key, Runnable does) {
-        return new AbstractAction(Words.of(key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        };
+        return new DoAction(Words.of(key), does);
     }
 
     @Override

@@ -1,13 +1,12 @@
 package baywright.swing.survey;
 
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.TonedLabel;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -80,14 +79,7 @@ final class Entry extends JPanel {
 
     static void onKey(JComponent component, String key, Runnable does) {
         component.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        component.getActionMap().put(key, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        });
+        component.getActionMap().put(key, new DoAction(does));
     }
 
     JTextComponent field() {

@@ -2,6 +2,7 @@ package baywright.swing.timetable;
 
 import baywright.schedule.ShopTimetable.Doing;
 import baywright.schedule.ShopTimetable.Entry;
+import baywright.swing.parts.DoAction;
 import baywright.swing.timetable.ChartRow.Bar;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
@@ -9,7 +10,6 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
@@ -25,7 +25,6 @@ import java.util.function.Consumer;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
@@ -131,14 +130,7 @@ final class TimeChart extends JComponent implements Scrollable, Accessible {
 
     private void key(String keys, Runnable does) {
         getInputMap().put(KeyStroke.getKeyStroke(keys), keys);
-        getActionMap().put(keys, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        });
+        getActionMap().put(keys, new DoAction(does));
     }
 
     /** Takes font and ink from the look; called again when the look or its size changes. */

@@ -14,6 +14,7 @@ import baywright.swing.api.DeskState;
 import baywright.swing.api.Destination;
 import baywright.swing.api.SuiteAction;
 import baywright.swing.api.WorkbenchView;
+import baywright.swing.parts.DoAction;
 import baywright.swing.parts.EmptyState;
 import baywright.swing.timetable.ChartRow.By;
 import baywright.swing.timetable.Timed.Phase;
@@ -22,7 +23,6 @@ import baywright.workspace.Shop;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -33,7 +33,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -246,14 +245,7 @@ final class TimetableView implements WorkbenchView {
     }
 
     private static Action action(String key, Runnable does) {
-        return new AbstractAction(TimetableWorkbench.TEXTS.of(key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                does.run();
-            }
-        };
+        return new DoAction(TimetableWorkbench.TEXTS.of(key), does);
     }
 
     @Override
