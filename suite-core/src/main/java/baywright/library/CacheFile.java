@@ -31,6 +31,8 @@ final class CacheFile {
     /** Bytes; some ten thousand scripts. */
     static final int MOST = 64 * 1024 * 1024;
 
+    static final String ENDING = ".library";
+
     /** Libraries in the folder. */
     private static final int KEPT = 20;
 
@@ -65,8 +67,24 @@ final class CacheFile {
         return file;
     }
 
+    boolean exists() {
+        return Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** Of the other libraries in the folder the one that was kept last; empty when there is none or none can be seen. */
+    Optional<CacheFile> latestOther() {
+        try {
+            return byAge().values().stream()
+                    .filter(p -> !p.equals(file) && p.toString().endsWith(ENDING))
+                    .reduce((older, newer) -> newer)
+                    .map(p -> new CacheFile(folder, p.getFileName().toString()));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     Found read() {
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        if (!exists()) {
             return Found.nothing();
         }
         try {
@@ -157,18 +175,23 @@ final class CacheFile {
 
     /** Leaves only the libraries that were kept last. */
     private void tidy() throws IOException {
-        Map<FileTime, Path> byAge = new TreeMap<>();
-        try (Stream<Path> all = Files.list(folder)) {
-            for (Path one : all.toList()) {
-                byAge.put(Files.getLastModifiedTime(one, LinkOption.NOFOLLOW_LINKS), one);
-            }
-        }
+        Map<FileTime, Path> byAge = byAge();
         int surplus = byAge.size() - KEPT;
         for (Path old : byAge.values().stream().limit(Math.max(surplus, 0)).toList()) {
             if (Files.isRegularFile(old, LinkOption.NOFOLLOW_LINKS)) {
                 Files.deleteIfExists(old);
             }
         }
+    }
+
+    private Map<FileTime, Path> byAge() throws IOException {
+        Map<FileTime, Path> byAge = new TreeMap<>();
+        try (Stream<Path> all = Files.list(folder)) {
+            for (Path one : all.toList()) {
+                byAge.put(Files.getLastModifiedTime(one, LinkOption.NOFOLLOW_LINKS), one);
+            }
+        }
+        return byAge;
     }
 
     private static FileAttribute<?>[] ownerOnly(String permissions) {

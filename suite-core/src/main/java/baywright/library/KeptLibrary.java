@@ -13,8 +13,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
-/** What is kept of one library between runs, held against the texts of this run. */
+/**
+ * What is kept of one library between runs, held against the texts of this run. A library that was never kept borrows
+ * from the one that was kept last: a new shop, a copy and a second site mostly have the same scripts.
+ */
 final class KeptLibrary {
 
     private final Optional<CacheFile> file;
@@ -24,6 +28,7 @@ final class KeptLibrary {
     private final String build;
     private final LazyStages lazy = new LazyStages();
     private final Optional<LibraryImage> image;
+    private final Optional<CacheFile> lender;
     private final List<String> notes = new ArrayList<>();
 
     KeptLibrary(Optional<CacheFile> file, Map<String, String> texts, List<Item> items) {
@@ -32,12 +37,13 @@ final class KeptLibrary {
         this.items = items;
         this.inputs = Hashes.of(texts, items);
         this.build = file.isPresent() ? BuildMark.here() : "";
-        this.image = file.flatMap(this::read);
+        this.lender = file.filter(f -> !f.exists()).flatMap(CacheFile::latestOther);
+        this.image = lender.isPresent() ? read(lender.get(), why -> {}) : file.flatMap(f -> read(f, this::note));
     }
 
-    private Optional<LibraryImage> read(CacheFile from) {
+    private Optional<LibraryImage> read(CacheFile from, Consumer<String> trouble) {
         CacheFile.Found found = from.read();
-        found.note().ifPresent(this::note);
+        found.note().ifPresent(trouble);
         if (found.bytes().isEmpty()) {
             return Optional.empty();
         }
@@ -46,7 +52,7 @@ final class KeptLibrary {
         } catch (LibraryImage.Outdated e) {
             return Optional.empty(); // as after every new version of the program: nobody needs to know
         } catch (DamagedData e) {
-            note(e.getMessage());
+            trouble.accept(e.getMessage());
             return Optional.empty();
         }
     }
@@ -66,9 +72,13 @@ final class KeptLibrary {
 
     /** The library as it was kept, if it was made of just these texts. */
     Optional<Loaded> whole() {
-        return image.filter(i -> i.inputs().equals(inputs))
+        Optional<Loaded> whole = image.filter(i -> i.inputs().equals(inputs))
                 .filter(i -> i.scripts().keySet().equals(texts.keySet()))
                 .flatMap(this::library);
+        if (whole.isPresent()) {
+            lender.flatMap(l -> l.read().bytes()).ifPresent(this::write);
+        }
+        return whole;
     }
 
     /** Rules of a library that has errors are judged again: which of them are sound is not kept. */
@@ -141,7 +151,7 @@ final class KeptLibrary {
         if (file.isEmpty()) {
             return;
         }
-        if (image.filter(i -> i.inputs().equals(inputs)).isPresent()) {
+        if (lender.isEmpty() && image.filter(i -> i.inputs().equals(inputs)).isPresent()) {
             return;
         }
         Map<String, KeptScript> scripts = new LinkedHashMap<>();
@@ -152,15 +162,21 @@ final class KeptLibrary {
                             draft.block().isOnlyStages())
                     .ifPresent(s -> scripts.put(s.file(), s));
         }
-        LibraryImage made = new LibraryImage(inputs, scripts, problems, stages);
+        byte[] made = new LibraryImage(inputs, scripts, problems, stages).bytes(build);
         try {
-            byte[] bytes = made.bytes(build);
-            LibraryImage.read(bytes, build, new LazyStages());
-            file.get().write(bytes);
+            LibraryImage.read(made, build, new LazyStages());
         } catch (DamagedData e) {
             notes.add("this library is not kept for the next time: " + e.getMessage());
+            return;
+        }
+        write(made);
+    }
+
+    private void write(byte[] bytes) {
+        try {
+            file.orElseThrow().write(bytes);
         } catch (IOException e) {
-            notes.add(file.get().path() + ": this library is not kept for the next time: "
+            notes.add(file.orElseThrow().path() + ": this library is not kept for the next time: "
                     + (e.getMessage() == null ? "the file cannot be written" : e.getMessage()));
         }
     }

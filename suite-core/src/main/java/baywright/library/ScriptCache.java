@@ -59,7 +59,7 @@ public final class ScriptCache {
 
     /** The file for the library in a folder. */
     Optional<CacheFile> fileOf(Path library) {
-        String name = Hashes.of(library.toAbsolutePath().normalize().toString()).substring(0, 32) + ".library";
+        String name = Hashes.of(library.toAbsolutePath().normalize().toString()).substring(0, 32) + CacheFile.ENDING;
         return folder.map(f -> new CacheFile(f, name));
     }
 }

@@ -1,11 +1,8 @@
 package baywright.cli;
 
-import baywright.library.ScriptCache;
-import java.io.IOException;
+import baywright.DemoSite;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -18,9 +15,6 @@ final class Desk {
     /** A Monday in winter, when the demo's jobs arrive. */
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-07T07:00:00Z"), ZoneOffset.UTC);
 
-    /** Kept for the tests of one process, so that the same library is not read by each of them anew. */
-    private static final ScriptCache CACHE = ScriptCache.in(folderOfThisProcess());
-
     private final Path settings;
     private final Path home;
     private Locale reader = Locale.UK;
@@ -29,14 +23,6 @@ final class Desk {
     Desk(Path settings, Path home) {
         this.settings = settings;
         this.home = home;
-    }
-
-    private static Path folderOfThisProcess() {
-        try {
-            return Files.createTempDirectory(Files.createDirectories(Path.of("target")), "kept-scripts");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     Desk inColour() {
@@ -59,7 +45,7 @@ final class Desk {
         StringWriter err = new StringWriter();
         Console console = new Console(new PrintWriter(out), new PrintWriter(err), colour, reader);
         Session session = new Session(console, new Settings(settings), new Home(home), CLOCK);
-        session.keepScripts(CACHE);
+        session.keepScripts(DemoSite.SCRIPTS);
         int status = new CommandTree(session).run(words);
         return new Answer(status, out.toString(), err.toString());
     }

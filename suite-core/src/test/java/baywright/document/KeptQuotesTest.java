@@ -3,7 +3,7 @@ package baywright.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import baywright.library.ScriptCache;
+import baywright.DemoSite;
 import baywright.money.Quote;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
@@ -73,7 +73,7 @@ class KeptQuotesTest {
     }
 
     private static Site site() {
-        return Site.open(root, Paperwork.CLOCK, ScriptCache.in(folder.resolve("scripts")));
+        return Site.open(root, Paperwork.CLOCK, DemoSite.SCRIPTS);
     }
 
     private KeptQuote keep(String job) {

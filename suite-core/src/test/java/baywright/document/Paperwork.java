@@ -1,5 +1,6 @@
 package baywright.document;
 
+import baywright.DemoSite;
 import baywright.money.Quote;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
@@ -20,7 +21,7 @@ final class Paperwork {
     static Site site(Path folder, String name) {
         Path root = folder.resolve(name);
         Workspace.create(root, Path.of("..", "demo", name), Path.of("..", "stage-scripts"));
-        return Site.open(root, CLOCK);
+        return Site.open(root, CLOCK, DemoSite.SCRIPTS);
     }
 
     static WorkedJob job(Site site, String folder) {

@@ -357,6 +357,49 @@ class ScriptCacheTest {
         same(load());
     }
 
+    private Path copy() throws IOException {
+        Path copy = Files.createDirectories(temp.resolve("copy"));
+        try (Stream<Path> all = Files.list(scripts)) {
+            for (Path one : all.toList()) {
+                Files.copy(one, copy.resolve(one.getFileName()));
+            }
+        }
+        return copy;
+    }
+
+    @Test
+    void aCopyOfAKeptLibraryIsLoadedWithoutAnyClassOfGroovyAndThenKeptItself() throws Exception {
+        load();
+        Path copy = copy();
+
+        loadsWithoutAnyClassOfGroovy(copy);
+
+        assertThat(ScriptCache.in(kept).fileOf(copy).orElseThrow().path()).hasSameBinaryContentAs(file());
+    }
+
+    @Test
+    void aLibraryLikeTheOneKeptLastComesOutAsWithoutACache() throws IOException {
+        load();
+        Path copy = copy();
+        Files.writeString(copy.resolve("warned.groovy"), Libraries.stage("after { sets 'washed' }"));
+        Files.delete(copy.resolve("broken.groovy"));
+        Loaded fresh = LibraryLoader.load(copy, ITEMS);
+        for (int i = 0; i < 2; i++) {
+            Loaded loaded = LibraryLoader.load(copy, ITEMS, ScriptCache.in(kept));
+            SameLibrary.check(loaded, fresh);
+            assertThat(loaded.notes()).isEmpty();
+        }
+    }
+
+    @Test
+    void fromADamagedFileOfAnotherLibraryNothingIsTakenAndNothingIsSaid() throws IOException {
+        load();
+        Files.write(file(), new byte[100]);
+        Loaded loaded = LibraryLoader.load(copy(), ITEMS, ScriptCache.in(kept));
+        same(loaded);
+        assertThat(loaded.notes()).isEmpty();
+    }
+
     @Test
     void onlyTheLibrariesUsedLastStay() throws IOException {
         for (int i = 0; i < 25; i++) {
@@ -389,6 +432,10 @@ class ScriptCacheTest {
     @Test
     void aKeptLibraryIsLoadedWithoutAnyClassOfGroovy() throws IOException, InterruptedException {
         load();
+        loadsWithoutAnyClassOfGroovy(scripts);
+    }
+
+    private void loadsWithoutAnyClassOfGroovy(Path folder) throws IOException, InterruptedException {
         Path log = temp.resolve("classes.log");
         Process child = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -396,7 +443,7 @@ class ScriptCacheTest {
                         "-cp",
                         System.getProperty("java.class.path"),
                         CachedLoadChild.class.getName(),
-                        scripts.toString(),
+                        folder.toString(),
                         kept.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(new File(temp.toFile(), "out"))

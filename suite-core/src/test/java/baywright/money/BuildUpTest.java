@@ -31,7 +31,8 @@ class BuildUpTest {
         Path file = folder.resolve("shop.json");
         String terms = "\"tax\": {\"name\": \"VAT\", \"percent\": 20, " + tax + "}";
         Files.writeString(file, Files.readString(file).replaceFirst("\"tax\": \\{[^}]*\\}", terms));
-        Site site = Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC));
+        Site site =
+                Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC), DemoSite.SCRIPTS);
         return (Quote) site.work(site.job(site.workspace().job("green-estate").orElseThrow()))
                 .offer();
     }

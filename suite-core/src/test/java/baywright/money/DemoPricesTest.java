@@ -44,8 +44,8 @@ class DemoPricesTest {
     static void openTheDemo() throws IOException {
         DemoSite.copy("millrace-works", folder);
         workspace = Workspace.open(folder);
-        library =
-                LibraryLoader.load(folder.resolve("stages"), workspace.items()).library();
+        library = LibraryLoader.load(folder.resolve("stages"), workspace.items(), DemoSite.SCRIPTS)
+                .library();
     }
 
     private static Quote quote(String id) {

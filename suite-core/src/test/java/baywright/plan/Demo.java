@@ -26,7 +26,8 @@ final class Demo {
             Path folder = Files.createTempDirectory("baywright-demo");
             DemoSite.copy(site, folder);
             workspace = Workspace.open(folder);
-            library = LibraryLoader.load(workspace.stages(), workspace.items()).library();
+            library = LibraryLoader.load(workspace.stages(), workspace.items(), DemoSite.SCRIPTS)
+                    .library();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -3,6 +3,7 @@ package baywright.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -10,20 +11,24 @@ import org.junit.jupiter.api.Test;
 /** Starts and ends against counting minute by minute. */
 class WorkClockTest {
 
-    private static boolean in(List<Window> windows, int minute) {
-        return windows.stream().anyMatch(w -> w.from() <= minute && minute < w.to());
+    private static final int MINUTES = 2100;
+
+    /** Which minutes lie in a window. */
+    private static boolean[] minutes(List<Window> windows) {
+        boolean[] in = new boolean[MINUTES];
+        windows.forEach(w -> Arrays.fill(in, Math.min(w.from(), MINUTES), Math.min(w.to(), MINUTES), true));
+        return in;
     }
 
     /** The planned minutes from a start, pauses included, when it may begin there; else -1. */
-    private static int plannedEnd(Activity activity, List<Window> away, int start) {
+    private static int plannedEnd(Activity activity, boolean[] open, boolean[] away, int start) {
         int left = activity.minutes();
         int minute = start;
         while (left > 0) {
-            boolean open = in(activity.hours().windows(), minute);
-            if (in(away, minute) || (!open && (!activity.breaks() || minute == start)) || minute > 2000) {
+            if (away[minute] || (!open[minute] && (!activity.breaks() || minute == start)) || minute > 2000) {
                 return -1;
             }
-            left -= open ? 1 : 0;
+            left -= open[minute] ? 1 : 0;
             minute++;
         }
         return minute;
@@ -49,10 +54,12 @@ class WorkClockTest {
             int minutes = 1 + random.nextInt(breaks ? 40 : 12);
             Activity activity = new Activity("a", minutes, new Hours(windows), breaks, 0, Hours.END_OF_TIME, List.of());
             WorkClock clock = new WorkClock(activity, away);
+            boolean[] open = minutes(windows);
+            boolean[] gone = minutes(away);
             int last = windows.get(windows.size() - 1).to();
             for (int minute = 0; minute < last / 2; minute++) {
                 int start = minute;
-                while (start < 2000 && plannedEnd(activity, away, start) < 0) {
+                while (start < 2000 && plannedEnd(activity, open, gone, start) < 0) {
                     start++;
                 }
                 if (start == 2000) {
@@ -60,9 +67,9 @@ class WorkClockTest {
                     continue;
                 }
                 assertThat(clock.startFrom(minute)).as("round " + round).isEqualTo(start);
-                assertThat(clock.endOf(start, minutes)).isEqualTo(plannedEnd(activity, away, start));
+                assertThat(clock.endOf(start, minutes)).isEqualTo(plannedEnd(activity, open, gone, start));
                 int other = random.nextInt(2 * minutes);
-                int end = breaks ? endOrNever(activity, away, start, other) : start + other;
+                int end = breaks ? endOrNever(open, gone, start, other) : start + other;
                 if (end < last) {
                     assertThat(clock.endOf(start, other)).as("round " + round).isEqualTo(end);
                 }
@@ -70,11 +77,11 @@ class WorkClockTest {
         }
     }
 
-    private static int endOrNever(Activity activity, List<Window> away, int start, int minutes) {
+    private static int endOrNever(boolean[] open, boolean[] away, int start, int minutes) {
         int left = minutes;
         int minute = start;
         while (left > 0 && minute < 2000) {
-            left -= in(activity.hours().windows(), minute) && !in(away, minute) ? 1 : 0;
+            left -= open[minute] && !away[minute] ? 1 : 0;
             minute++;
         }
         return minute;

@@ -8,7 +8,6 @@ import baywright.library.Item;
 import baywright.library.Library;
 import baywright.library.LibraryFiles;
 import baywright.library.LibraryLoader;
-import baywright.library.ScriptCache;
 import baywright.money.Fingerprint;
 import baywright.plan.Finding;
 import baywright.site.Site;
@@ -54,7 +53,7 @@ class ImpactLawsTest {
     @BeforeAll
     static void open() throws Exception {
         DemoSite.copy("millrace-works", folder);
-        Site demo = Site.open(folder, CLOCK, ScriptCache.none());
+        Site demo = Site.open(folder, CLOCK, DemoSite.SCRIPTS);
         List<Job> jobs = new ArrayList<>(demo.jobs());
         jobs.addAll(Estate.of(
                 demo.jobs(),

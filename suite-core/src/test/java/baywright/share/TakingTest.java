@@ -6,8 +6,8 @@ import static baywright.share.TwoSites.stage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import baywright.DemoSite;
 import baywright.library.Item;
-import baywright.library.ScriptCache;
 import baywright.library.StageChangeText;
 import baywright.pack.Consent;
 import baywright.pack.Manifest;
@@ -243,10 +243,10 @@ class TakingTest {
         two.give(WASH, stage("rinse", 4) + stage("new", 6));
         take("1.1.0");
         assertThat(two.everything()).isNotEqualTo(before);
-        TakingBack.takeBack(Workspace.open(two.taker()), ScriptCache.none());
+        TakingBack.takeBack(Workspace.open(two.taker()), DemoSite.SCRIPTS);
         before.remove("packs/undo.json");
         assertThat(two.everything()).isEqualTo(before);
-        assertThatThrownBy(() -> TakingBack.takeBack(Workspace.open(two.taker()), ScriptCache.none()))
+        assertThatThrownBy(() -> TakingBack.takeBack(Workspace.open(two.taker()), DemoSite.SCRIPTS))
                 .isInstanceOf(WorkspaceException.class)
                 .hasMessageStartingWith("packs/undo.json: there is nothing to take back");
     }
@@ -258,7 +258,7 @@ class TakingTest {
         take("1.1.0");
         two.have(WASH, two.had(WASH).replace("The foam", "Our foam"));
         two.have("items.json", two.had("items.json").replace("47.5", "50"));
-        TakingBack.takeBack(Workspace.open(two.taker()), ScriptCache.none());
+        TakingBack.takeBack(Workspace.open(two.taker()), DemoSite.SCRIPTS);
         assertThat(two.had(WASH)).isEqualTo(stage("rinse", 3) + stage("foam", 5).replace("The foam", "Our foam"));
         assertThat(two.had("items.json")).contains("50");
     }
@@ -270,7 +270,7 @@ class TakingTest {
         take("1.1.0");
         two.have(WASH, two.had(WASH).replace("4.min, 5.min, 6.min", "40.min, 50.min, 60.min"));
         SortedMap<String, String> before = two.everything();
-        assertThatThrownBy(() -> TakingBack.takeBack(Workspace.open(two.taker()), ScriptCache.none()))
+        assertThatThrownBy(() -> TakingBack.takeBack(Workspace.open(two.taker()), DemoSite.SCRIPTS))
                 .isInstanceOf(WorkspaceException.class)
                 .hasMessageContaining("nothing was taken back")
                 .hasMessageContaining("stage rinse/time/attended per vehicle");

@@ -1,6 +1,6 @@
 package baywright.share;
 
-import baywright.library.ScriptCache;
+import baywright.DemoSite;
 import baywright.pack.Manifest;
 import baywright.pack.Pack;
 import baywright.pack.PackMaker;
@@ -116,7 +116,7 @@ public final class TwoSites {
     }
 
     Taking taking(Pack pack, Choice choice) {
-        return Taking.of(Workspace.open(taker), pack, choice, ScriptCache.none());
+        return Taking.of(Workspace.open(taker), pack, choice, DemoSite.SCRIPTS);
     }
 
     /** Everything of the site that takes, letter by letter, without its lock. */

@@ -66,7 +66,9 @@ class ChancesTest {
         for (String name : List.of("millrace-works", "saltmarsh-quay")) {
             DemoSite.copy(name, folder.resolve(name));
             SITES.add(Site.open(
-                    folder.resolve(name), Clock.fixed(Instant.parse("2026-12-01T07:00:00Z"), ZoneOffset.UTC)));
+                    folder.resolve(name),
+                    Clock.fixed(Instant.parse("2026-12-01T07:00:00Z"), ZoneOffset.UTC),
+                    DemoSite.SCRIPTS));
         }
     }
 

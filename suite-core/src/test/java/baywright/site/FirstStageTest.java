@@ -2,8 +2,8 @@ package baywright.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.DemoSite;
 import baywright.library.Item;
-import baywright.library.ScriptCache;
 import baywright.vehicle.Shape;
 import baywright.workspace.NewShop;
 import java.nio.file.Files;
@@ -47,7 +47,7 @@ class FirstStageTest {
                         usual.bays(),
                         List.of(new NewShop.NewPerson("Ilse Brandmoor", "")))
                 .create(folder.resolve("shop"), library);
-        shop = OpenShop.open(folder.resolve("shop"), Clock.systemUTC(), ScriptCache.none());
+        shop = OpenShop.open(folder.resolve("shop"), Clock.systemUTC(), DemoSite.SCRIPTS);
     }
 
     private static Item item(String id) {
@@ -82,12 +82,12 @@ class FirstStageTest {
     @Test
     void whatIsAnsweredLoadsWorksAndPassesItsOwnExample() {
         assertThat(fine().faults(shop)).isEmpty();
-        FirstStage.Tried tried = fine().tryOn(shop, saloon(), ScriptCache.none());
+        FirstStage.Tried tried = fine().tryOn(shop, saloon(), DemoSite.SCRIPTS);
         assertThat(tried.problems()).allMatch(p -> p.message().startsWith("no stage sets"));
         assertThat(tried.accepted()).isTrue();
         assertThat(tried.text())
                 .contains("title 'Ilse\\'s iron wash'", "example '" + saloon().title() + "'", "'iron-remover': ");
-        OpenShop with = shop.withText(fine().file(), tried.text()).reloaded(ScriptCache.none());
+        OpenShop with = shop.withText(fine().file(), tried.text()).reloaded(DemoSite.SCRIPTS);
         assertThat(with.isSound()).isTrue();
         // by hand: (1 + 4 * 1.5 + 3) / 6 = 1.667 minutes a panel, the mean of the PERT distribution (Malcolm et al.
         // 1959)
@@ -131,7 +131,7 @@ class FirstStageTest {
     @Test
     void errorsOfOtherScriptsAreToldAsNothingCanBeTried() {
         OpenShop broken = shop.withText("stages/other.groovy", "stage('other') {");
-        FirstStage.Tried tried = fine().tryOn(broken, saloon(), ScriptCache.none());
+        FirstStage.Tried tried = fine().tryOn(broken, saloon(), DemoSite.SCRIPTS);
         assertThat(tried.accepted()).isFalse();
         assertThat(tried.problems()).anyMatch(p -> p.place().file().equals("stages/other.groovy"));
     }

@@ -49,7 +49,8 @@ class FittingTest {
         String changed =
                 shop.replaceFirst("\"tax\": \\{[^}]*\\}", "\"tax\": {\"name\": \"VAT\", \"percent\": 20, " + tax + "}");
         Files.writeString(file, changed);
-        Site site = Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC));
+        Site site =
+                Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC), DemoSite.SCRIPTS);
         Fitting fitting = new Fitting(
                 site, site.job(site.workspace().job("green-estate").orElseThrow()), new BigDecimal(850), false);
         Random random = new Random(8);
@@ -72,7 +73,8 @@ class FittingTest {
     @Test
     void aCancelledSearchEnds() throws IOException {
         DemoSite.copy("millrace-works", folder);
-        Site site = Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC));
+        Site site =
+                Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC), DemoSite.SCRIPTS);
         Job job = site.job(site.workspace().job("green-estate").orElseThrow());
         AtomicInteger asked = new AtomicInteger();
         assertThatThrownBy(() -> site.fit(job, new BigDecimal(850), false, () -> asked.incrementAndGet() > 3))
@@ -84,7 +86,8 @@ class FittingTest {
     @Test
     void noPlanAgainstANeedProves() throws IOException {
         DemoSite.copy("millrace-works", folder);
-        Site site = Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC));
+        Site site =
+                Site.open(folder, Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC), DemoSite.SCRIPTS);
         Job whole = site.job(site.workspace().job("green-estate").orElseThrow());
         Prover prover = Prover.forSetting(site.setting(whole));
         List<Step> steps = whole.plan().steps();

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import baywright.DemoSite;
-import baywright.library.ScriptCache;
 import baywright.workspace.Job;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,7 +28,7 @@ class OpenShopTest {
     @BeforeAll
     static void open() throws Exception {
         DemoSite.copy("millrace-works", folder);
-        shop = OpenShop.open(folder, CLOCK, ScriptCache.none());
+        shop = OpenShop.open(folder, CLOCK, DemoSite.SCRIPTS);
     }
 
     @Test
@@ -38,7 +37,8 @@ class OpenShopTest {
         assertThat(shop.isStale()).isFalse();
         assertThat(shop.isSound()).isTrue();
         assertThat(shop.site().library().stages())
-                .hasSameSizeAs(Site.open(folder, CLOCK).library().stages());
+                .hasSameSizeAs(
+                        Site.open(folder, CLOCK, DemoSite.SCRIPTS).library().stages());
     }
 
     @Test
@@ -69,7 +69,7 @@ class OpenShopTest {
         String id = shop.site().library().stages().get(0).id();
         OpenShop edited = shop.withText(NEW, text.replace("'" + id + "'", "'" + id + "-again'"));
         assertThat(edited.isStale()).isTrue();
-        OpenShop loaded = edited.reloaded(ScriptCache.none());
+        OpenShop loaded = edited.reloaded(DemoSite.SCRIPTS);
         assertThat(loaded.isStale()).isFalse();
         assertThat(loaded.site().library().stageById()).containsKey(id + "-again");
         assertThat(loaded.withoutText(NEW).withLibraryOf(loaded).isStale()).isTrue();
@@ -78,14 +78,14 @@ class OpenShopTest {
     @Test
     void whileScriptsHaveErrorsTheLastLibraryWithoutAnyIsUsed() {
         String script = shop.texts().firstKey();
-        OpenShop broken = shop.withText(script, "stage(").reloaded(ScriptCache.none());
-        OpenShop again = broken.withText(script, "stage('").reloaded(ScriptCache.none());
+        OpenShop broken = shop.withText(script, "stage(").reloaded(DemoSite.SCRIPTS);
+        OpenShop again = broken.withText(script, "stage('").reloaded(DemoSite.SCRIPTS);
         assertThat(List.of(broken, again)).allSatisfy(s -> {
             assertThat(s.isSound()).isFalse();
             assertThat(s.problems()).anyMatch(p -> p.place().file().equals(script));
             assertThat(s.site().library()).isSameAs(shop.site().library());
         });
-        OpenShop mended = again.withText(script, shop.texts().get(script)).reloaded(ScriptCache.none());
+        OpenShop mended = again.withText(script, shop.texts().get(script)).reloaded(DemoSite.SCRIPTS);
         assertThat(mended.isSound()).isTrue();
         assertThat(mended.site().library().stages())
                 .hasSameSizeAs(shop.site().library().stages());
@@ -96,7 +96,7 @@ class OpenShopTest {
         DemoSite.copy("millrace-works", other);
         String script = shop.texts().firstKey();
         Files.writeString(other.resolve(script), "stage(");
-        OpenShop opened = OpenShop.open(other, CLOCK, ScriptCache.none());
+        OpenShop opened = OpenShop.open(other, CLOCK, DemoSite.SCRIPTS);
         assertThat(opened.isSound()).isFalse();
         assertThat(opened.problems()).anyMatch(p -> p.place().file().equals(script));
         assertThat(opened.jobs()).isNotEmpty();
@@ -130,7 +130,7 @@ class OpenShopTest {
     void aShopWithAMistakeInItsFilesIsRefusedWithThePlace(@TempDir Path other) throws Exception {
         DemoSite.copy("millrace-works", other);
         Files.writeString(other.resolve("shop.json"), "{");
-        assertThatThrownBy(() -> OpenShop.open(other, CLOCK, ScriptCache.none()))
+        assertThatThrownBy(() -> OpenShop.open(other, CLOCK, DemoSite.SCRIPTS))
                 .isInstanceOf(SiteTrouble.class)
                 .hasMessageStartingWith("shop.json:1:2:");
     }

@@ -3,7 +3,6 @@ package baywright.site;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import baywright.DemoSite;
-import baywright.library.ScriptCache;
 import baywright.plan.Plan;
 import baywright.workspace.EditsJournal;
 import baywright.workspace.Job;
@@ -52,7 +51,7 @@ class SavingTest {
     }
 
     private OpenShop opened() {
-        return OpenShop.open(folder, CLOCK, ScriptCache.none());
+        return OpenShop.open(folder, CLOCK, DemoSite.SCRIPTS);
     }
 
     private static Job shorter(OpenShop in, String id) {

@@ -35,7 +35,7 @@ class StartTrialTest {
     @BeforeAll
     static void openTheDemo() throws Exception {
         DemoSite.copy("millrace-works", folder);
-        site = Site.open(folder, Clock.fixed(Instant.parse("2026-12-01T07:00:00Z"), ZoneOffset.UTC));
+        site = Site.open(folder, Clock.fixed(Instant.parse("2026-12-01T07:00:00Z"), ZoneOffset.UTC), DemoSite.SCRIPTS);
         vans = site.jobs().stream()
                 .filter(j -> j.id().equals("bramblegate-vans"))
                 .findFirst()

@@ -61,7 +61,7 @@ class TimetablesTest {
     private static Site open(String name) throws IOException {
         Path to = folder.resolve(name);
         DemoSite.copy(name, to);
-        return Site.open(to, Clock.fixed(Instant.parse("2026-12-01T07:00:00Z"), ZoneOffset.UTC));
+        return Site.open(to, Clock.fixed(Instant.parse("2026-12-01T07:00:00Z"), ZoneOffset.UTC), DemoSite.SCRIPTS);
     }
 
     private static BookedJob booked(Site site, String id) {

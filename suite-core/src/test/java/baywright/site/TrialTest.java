@@ -36,7 +36,7 @@ class TrialTest {
     @BeforeAll
     static void open() throws IOException {
         DemoSite.copy("millrace-works", folder);
-        site = Site.open(folder, Clock.systemUTC());
+        site = Site.open(folder, Clock.systemUTC(), DemoSite.SCRIPTS);
     }
 
     private static Shape saloon() {

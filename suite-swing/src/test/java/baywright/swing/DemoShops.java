@@ -1,9 +1,11 @@
 package baywright.swing;
 
+import baywright.library.ScriptCache;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -14,9 +16,20 @@ import java.util.stream.Stream;
 /** The shipped demo's shops laid out as workspaces with the shipped library. */
 public final class DemoShops {
 
+    /** Kept for the tests of one process, so that the same library is not read by each of them anew. */
+    public static final ScriptCache SCRIPTS = ScriptCache.in(folderOfThisProcess());
+
     private static final Path ROOT = Path.of("..");
 
     private DemoShops() {}
+
+    private static Path folderOfThisProcess() {
+        try {
+            return Files.createTempDirectory(Files.createDirectories(Path.of("target")), "kept-scripts");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /** Copies a shop, such as {@code millrace-works}, into a folder that is not there yet. */
     public static Path copy(String shop, Path folder) throws IOException {

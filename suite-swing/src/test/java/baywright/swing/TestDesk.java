@@ -1,6 +1,5 @@
 package baywright.swing;
 
-import baywright.library.ScriptCache;
 import baywright.site.OpenShop;
 import baywright.swing.api.Change;
 import baywright.swing.api.Desk;
@@ -70,7 +69,7 @@ public final class TestDesk implements Desk {
     }
 
     private static DeskState stateOf(OpenShop shop, Optional<String> job) {
-        OpenShop loaded = shop.reloaded(ScriptCache.none());
+        OpenShop loaded = shop.reloaded(DemoShops.SCRIPTS);
         return new DeskState(
                 Optional.of(loaded),
                 job.filter(id -> loaded.job(id).isPresent()),
@@ -144,7 +143,7 @@ public final class TestDesk implements Desk {
     public void reread() {
         rereads++;
         OpenShop shop = state.shop().orElseThrow();
-        become(stateOf(OpenShop.open(shop.folder(), Clock.systemUTC(), ScriptCache.none()), state.jobId()));
+        become(stateOf(OpenShop.open(shop.folder(), Clock.systemUTC(), DemoShops.SCRIPTS), state.jobId()));
     }
 
     @Override

@@ -5,7 +5,6 @@ import static baywright.swing.Screen.run;
 import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.library.ScriptCache;
 import baywright.site.OpenShop;
 import baywright.swing.DemoShops;
 import baywright.swing.Screen;
@@ -54,7 +53,7 @@ class GuidePaneTest {
                 }
             }
         }
-        shop = OpenShop.open(folder.resolve("shop"), Clock.systemUTC(), ScriptCache.none());
+        shop = OpenShop.open(folder.resolve("shop"), Clock.systemUTC(), DemoShops.SCRIPTS);
     }
 
     @BeforeEach
@@ -62,7 +61,7 @@ class GuidePaneTest {
         run(() -> {
             desk = new TestDesk(shop);
             view = (LibraryView) new LibraryWorkbench().open(desk);
-            guide = new GuidePane(desk, Texts.beside(LibraryView.class, "texts"), shop, ScriptCache.none(), view::take);
+            guide = new GuidePane(desk, Texts.beside(LibraryView.class, "texts"), shop, DemoShops.SCRIPTS, view::take);
         });
     }
 
@@ -92,7 +91,7 @@ class GuidePaneTest {
         assertThat(guide.script()).contains("from 'tar-solvent'", "sets 'tar-clear'", "example ");
         assertThat(desk.state().shop().orElseThrow().texts()).doesNotContainKey(FILE);
         run(guide::next);
-        OpenShop with = desk.state().shop().orElseThrow().reloaded(ScriptCache.none());
+        OpenShop with = desk.state().shop().orElseThrow().reloaded(DemoShops.SCRIPTS);
         assertThat(with.isSound()).isTrue();
         assertThat(with.site().library().stageById()).containsKey("bug-removal");
         assertThat(desk.saves).isEqualTo(1);

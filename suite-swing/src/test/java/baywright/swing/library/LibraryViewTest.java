@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import baywright.editor.Completion;
 import baywright.editor.Rename;
-import baywright.library.ScriptCache;
 import baywright.script.Place;
 import baywright.script.Problem;
 import baywright.site.OpenShop;
+import baywright.swing.DemoShops;
 import baywright.swing.TestDesk;
 import baywright.swing.api.DeskState;
 import baywright.swing.api.Destination;
@@ -60,7 +60,7 @@ class LibraryViewTest {
             Files.copy(from.resolve(part), folder.resolve("stages").resolve(part));
         }
         copy(from.resolve("decontamination"), folder.resolve("stages/decontamination"));
-        shop = OpenShop.open(folder, Clock.systemUTC(), ScriptCache.none());
+        shop = OpenShop.open(folder, Clock.systemUTC(), DemoShops.SCRIPTS);
         FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
         FlatLightLaf.setup();
     }

@@ -5,7 +5,6 @@ import static baywright.swing.Screen.run;
 import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.library.ScriptCache;
 import baywright.plan.Severity;
 import baywright.site.OpenShop;
 import baywright.swing.DemoShops;
@@ -60,7 +59,7 @@ class PapersViewTest {
         Screen.needed();
         FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
         FlatLightLaf.setup();
-        shop = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, ScriptCache.none());
+        shop = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, DemoShops.SCRIPTS);
     }
 
     private void open(Optional<String> job) throws Exception {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import baywright.library.Input;
-import baywright.library.ScriptCache;
 import baywright.plan.Plan;
 import baywright.plan.PlanComparison.Kind;
 import baywright.plan.Severity;
@@ -54,7 +53,7 @@ class PlanViewTest {
     static void openTheDemo(@TempDir Path folder) throws IOException {
         assumeThat(GraphicsEnvironment.isHeadless()).as("no display").isFalse();
         DemoShops.copy("millrace-works", folder);
-        shop = OpenShop.open(folder, CLOCK, ScriptCache.none());
+        shop = OpenShop.open(folder, CLOCK, DemoShops.SCRIPTS);
         FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
         FlatLightLaf.setup();
     }

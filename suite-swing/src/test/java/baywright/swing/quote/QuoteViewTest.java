@@ -5,7 +5,6 @@ import static baywright.swing.Screen.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import baywright.document.QuoteChange;
-import baywright.library.ScriptCache;
 import baywright.money.BuildUp.Bar;
 import baywright.money.BuildUp.What;
 import baywright.money.LedgerLine;
@@ -68,7 +67,7 @@ class QuoteViewTest {
         Screen.needed();
         FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
         FlatLightLaf.setup();
-        shop = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, ScriptCache.none());
+        shop = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, DemoShops.SCRIPTS);
         run(() -> {
             estateDesk = new TestDesk(shop, Optional.of("green-estate"));
             estate = view(estateDesk);
@@ -283,7 +282,7 @@ class QuoteViewTest {
     @Test
     void aQuoteIsKeptAndWhatHasChangedSinceIsTold() throws Exception {
         Path own = DemoShops.copy("millrace-works", folder.resolve("keeping"));
-        OpenShop opened = OpenShop.open(own, CLOCK, ScriptCache.none());
+        OpenShop opened = OpenShop.open(own, CLOCK, DemoShops.SCRIPTS);
         run(() -> {
             TestDesk desk = new TestDesk(opened, Optional.of("bramblegate-vans"));
             QuoteView view = view(desk);
@@ -319,7 +318,7 @@ class QuoteViewTest {
         Path own = DemoShops.copyWithFewScripts("millrace-works", folder.resolve("broken"));
         Path quotes = Files.createDirectories(own.resolve("jobs/bramblegate-vans/quotes"));
         Files.writeString(quotes.resolve("2026-001-v1.json"), "{\"schema\": ");
-        OpenShop opened = OpenShop.open(own, CLOCK, ScriptCache.none());
+        OpenShop opened = OpenShop.open(own, CLOCK, DemoShops.SCRIPTS);
         run(() -> {
             QuoteView view = view(new TestDesk(opened, Optional.of("bramblegate-vans")));
             assertThat(view.kept().entries().getModel().getSize()).isEqualTo(1);

@@ -4,7 +4,6 @@ import static baywright.swing.Screen.everything;
 import static baywright.swing.Screen.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.library.ScriptCache;
 import baywright.plan.Plan;
 import baywright.safety.Caution;
 import baywright.safety.DoseShare;
@@ -60,7 +59,7 @@ class SafetyViewTest {
         Screen.needed();
         FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
         FlatLightLaf.setup();
-        millrace = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("m")), CLOCK, ScriptCache.none());
+        millrace = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("m")), CLOCK, DemoShops.SCRIPTS);
     }
 
     private void open(OpenShop shop, String job) {

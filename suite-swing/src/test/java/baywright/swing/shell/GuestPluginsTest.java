@@ -5,7 +5,6 @@ import static baywright.swing.Screen.run;
 import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.library.ScriptCache;
 import baywright.site.OpenShop;
 import baywright.swing.DemoShops;
 import baywright.swing.Screen;
@@ -69,10 +68,10 @@ class GuestPluginsTest {
         Files.createDirectory(shop.resolve("plugins"));
         UserSettings settings = UserSettings.inMemory();
         desk = new ShopDesk(
-                ScriptCache.none(), settings, new UserReadout(settings, Locale.UK), host::rules, faults::add);
+                DemoShops.SCRIPTS, settings, new UserReadout(settings, Locale.UK), host::rules, faults::add);
         host.give(desk);
         guests = new GuestPlugins(desk, host, Optional.of(user), Duration.ofSeconds(20));
-        OpenShop open = OpenShop.open(shop, CLOCK, ScriptCache.none());
+        OpenShop open = OpenShop.open(shop, CLOCK, DemoShops.SCRIPTS);
         run(() -> {
             desk.show(new Told(notices));
             desk.open(open, Optional.of("bramblegate-vans"));

@@ -6,7 +6,6 @@ import static baywright.swing.Screen.run;
 import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.library.ScriptCache;
 import baywright.swing.DemoShops;
 import baywright.swing.Screen;
 import baywright.swing.api.ApiVersion;
@@ -51,7 +50,7 @@ class ShellWindowTest {
     void show() throws Exception {
         suite = new Suite(new Suite.Surroundings(
                 Clock.systemUTC(),
-                ScriptCache.none(),
+                DemoShops.SCRIPTS,
                 UserSettings.inMemory(),
                 Optional.of(folder.resolve("settings")),
                 Optional.of(Path.of("..").toAbsolutePath().normalize()),

@@ -5,7 +5,6 @@ import static baywright.swing.Screen.run;
 import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.library.ScriptCache;
 import baywright.site.OpenShop;
 import baywright.swing.DemoShops;
 import baywright.swing.api.Change;
@@ -48,14 +47,14 @@ class ShopDeskTest {
 
     @BeforeAll
     static void openTheShop() throws Exception {
-        shop = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, ScriptCache.none());
+        shop = OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, DemoShops.SCRIPTS);
     }
 
     @BeforeEach
     void layItOnTheDesk() throws Exception {
         UserSettings settings = UserSettings.inMemory();
         desk = new ShopDesk(
-                ScriptCache.none(), settings, new UserReadout(settings, Locale.UK), () -> rules, faults::add);
+                DemoShops.SCRIPTS, settings, new UserReadout(settings, Locale.UK), () -> rules, faults::add);
         run(() -> desk.open(shop, Optional.of(JOB)));
         until(() -> !desk.state().working());
     }

@@ -5,7 +5,6 @@ import static baywright.swing.Screen.run;
 import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import baywright.library.ScriptCache;
 import baywright.swing.DemoShops;
 import baywright.swing.Screen;
 import baywright.swing.api.Notice;
@@ -51,7 +50,7 @@ class SuiteTest {
     private void begin() throws Exception {
         suite = new Suite(new Suite.Surroundings(
                 Clock.systemUTC(),
-                ScriptCache.none(),
+                DemoShops.SCRIPTS,
                 UserSettings.in(folder.resolve("settings")),
                 Optional.of(folder.resolve("settings")),
                 Optional.of(Path.of("..").toAbsolutePath().normalize()),

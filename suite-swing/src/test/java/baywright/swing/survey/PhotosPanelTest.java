@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import baywright.library.ScriptCache;
 import baywright.site.OpenShop;
 import baywright.site.Saving;
+import baywright.swing.DemoShops;
 import baywright.swing.TestDesk;
 import baywright.swing.api.Destination;
 import baywright.swing.api.Texts;
@@ -56,7 +56,7 @@ class PhotosPanelTest {
         Path root = Path.of("..");
         Path shopFolder = folder.resolve("shop");
         Workspace.create(shopFolder, root.resolve("demo/millrace-works"), root.resolve("stage-scripts"));
-        shop = OpenShop.open(shopFolder, Clock.systemUTC(), ScriptCache.none());
+        shop = OpenShop.open(shopFolder, Clock.systemUTC(), DemoShops.SCRIPTS);
         SwingUtilities.invokeAndWait(() -> {
             FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
             FlatLightLaf.setup();

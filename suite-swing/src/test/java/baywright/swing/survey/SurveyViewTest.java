@@ -3,10 +3,10 @@ package baywright.swing.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import baywright.library.ScriptCache;
 import baywright.plan.JobGoal;
 import baywright.plan.Step;
 import baywright.site.OpenShop;
+import baywright.swing.DemoShops;
 import baywright.swing.TestDesk;
 import baywright.swing.api.Destination;
 import baywright.swing.api.Texts;
@@ -55,7 +55,7 @@ class SurveyViewTest {
         Path root = Path.of("..");
         Path folder = Files.createTempDirectory("survey");
         Workspace.create(folder, root.resolve("demo/millrace-works"), root.resolve("stage-scripts"));
-        shop = OpenShop.open(folder, Clock.systemUTC(), ScriptCache.none());
+        shop = OpenShop.open(folder, Clock.systemUTC(), DemoShops.SCRIPTS);
         SwingUtilities.invokeAndWait(() -> {
             FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
             FlatLightLaf.setup();

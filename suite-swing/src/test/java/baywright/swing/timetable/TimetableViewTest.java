@@ -6,7 +6,6 @@ import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import baywright.chance.Simulation;
-import baywright.library.ScriptCache;
 import baywright.plan.Plan;
 import baywright.schedule.ShopTimetable.Doing;
 import baywright.schedule.ShopTimetable.Entry;
@@ -56,7 +55,7 @@ class TimetableViewTest {
         FlatLaf.registerCustomDefaultsSource("baywright.swing.theme");
         FlatLightLaf.setup();
         OpenShop all =
-                OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, ScriptCache.none());
+                OpenShop.open(DemoShops.copy("millrace-works", folder.resolve("shop")), CLOCK, DemoShops.SCRIPTS);
         shop = all.withoutJob("green-estate").withoutJob("hurried-hatch");
     }
 
