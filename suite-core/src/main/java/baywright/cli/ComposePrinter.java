@@ -1,7 +1,6 @@
 package baywright.cli;
 
 import baywright.library.Stage;
-import baywright.money.CapFit;
 import baywright.money.Position;
 import baywright.money.Quote;
 import baywright.money.Refusal;
@@ -9,13 +8,15 @@ import baywright.plan.AskedGoal;
 import baywright.plan.ComposeText;
 import baywright.plan.Composition;
 import baywright.plan.GoalComposition;
-import baywright.plan.Proof;
 import baywright.plan.Severity;
 import baywright.plan.Step;
 import baywright.plan.StepWork;
 import baywright.plan.Unmet;
-import baywright.site.ComposedJob;
+import baywright.site.FittedGoals;
+import baywright.site.FittedGoals.LeftOut;
+import baywright.site.FittedGoals.Priced;
 import baywright.site.Numbers;
+import baywright.site.PlanLimits;
 import baywright.site.Site;
 import baywright.site.WorkedJob;
 import baywright.workspace.Job;
@@ -24,6 +25,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,18 +41,23 @@ final class ComposePrinter {
     private final Session session;
     private final Site site;
     private final Job before;
+    private final FittedGoals fitted;
+    private final PlanLimits limits;
     private final GoalComposition composed;
     private final WorkedJob worked;
     private final ComposeText sentences;
     private final FindingPrinter findings;
     private final Numbers numbers;
 
-    ComposePrinter(Session session, Site site, Job before, ComposedJob job) {
+    /** @param limits what the job, or whoever asks, wants to be kept, whether the plan was held to it or not */
+    ComposePrinter(Session session, Site site, Job before, FittedGoals fitted, PlanLimits limits) {
         this.session = session;
         this.site = site;
         this.before = before;
-        composed = job.composed();
-        worked = job.worked();
+        this.fitted = fitted;
+        this.limits = limits;
+        composed = fitted.shown().composed().composed();
+        worked = fitted.shown().composed().worked();
         sentences = new ComposeText(composed, session.console().locale());
         findings = new FindingPrinter(
                 session, session.sentences(worked.setting(), worked.job().plan()));
@@ -60,6 +67,7 @@ final class ComposePrinter {
     void print() {
         printSteps();
         printMissed();
+        printLeftOut();
         if (!composed.composition().composed()) {
             findings.print(worked.proof().findings().stream()
                     .filter(f -> f.severity() == Severity.STOP)
@@ -147,6 +155,54 @@ final class ComposePrinter {
         }
     }
 
+    private void printLeftOut() {
+        for (LeftOut out : fitted.out()) {
+            String grade = session.console().paint(Ink.WARN, session.text("compose.left-out"));
+            line(session.text(
+                    "compose.missed.whole", grade, out.goal().title(), priority(out.goal()), against(out.with())));
+        }
+        if (!fitted.out().isEmpty()) {
+            line(session.text(
+                    fitted.proved() ? "compose.choice.proved" : "compose.choice.not-proved",
+                    session.text(limitsKept())));
+            session.console().out().println();
+        }
+    }
+
+    private String limitsKept() {
+        boolean date = limits.wanted().isPresent() && !fitted.isLate();
+        return limits.cap().isEmpty() ? "compose.keeps.date" : date ? "compose.keeps.both" : "compose.keeps.cap";
+    }
+
+    /** Why a plan does not do. */
+    private String against(Priced plan) {
+        if (!plan.isOffered()) {
+            return session.text("compose.with.stopped");
+        }
+        List<String> against = new ArrayList<>();
+        Money asked = plan.asked().orElseThrow();
+        cap().filter(asked::isGreaterThan)
+                .ifPresent(cap ->
+                        against.add(session.text("compose.with.over", held(asked), numbers.money(asked.minus(cap)))));
+        plan.ready()
+                .filter(this::isLate)
+                .ifPresent(ready -> against.add(session.text("compose.with.late", numbers.moment(ready))));
+        return against.isEmpty() ? session.text("compose.with.instead", held(asked)) : String.join("; ", against);
+    }
+
+    /** An amount that is held to the cap, with what is in it. */
+    private String held(Money asked) {
+        return session.text(limits.firmOnly() ? "compose.held.price" : "compose.held.most", numbers.money(asked));
+    }
+
+    private boolean isLate(LocalDateTime ready) {
+        return limits.wanted().filter(ready::isAfter).isPresent();
+    }
+
+    private Optional<Money> cap() {
+        return limits.cap().map(c -> Money.of(site.shop().currency(), c, RoundingMode.HALF_UP));
+    }
+
     private String priority(AskedGoal goal) {
         return session.text("priority." + Answers.word(goal.priority()));
     }
@@ -170,25 +226,51 @@ final class ComposePrinter {
                 numbers.duration(worked.minutes()),
                 verdict,
                 findings.summary(worked.proof().findings())));
+        printPrice(plan);
+        fitted.shown()
+                .ready()
+                .ifPresentOrElse(
+                        ready -> line(session.text("compose.ready", numbers.moment(ready), wanted(ready))),
+                        () -> noTimetable(plan));
+        line(proved());
+    }
+
+    private void printPrice(Composition plan) {
         if (worked.offer() instanceof Quote quote) {
+            Money asked = fitted.shown().asked().orElseThrow();
             line(session.text(
                     "compose.price",
                     numbers.money(quote.price().gross()),
-                    quote.cap().map(this::fit).orElse("")));
-            if (quote.cap().filter(cap -> !cap.fits()).isPresent()) {
-                line(session.text("compose.over"));
-            }
+                    limits.firmOnly()
+                            ? ""
+                            : session.text(
+                                    "compose.price.most",
+                                    numbers.money(quote.range().high().gross())),
+                    cap().map(cap -> fit(asked, cap)).orElse("")));
+            cap().filter(asked::isGreaterThan).ifPresent(cap -> line(over(asked, cap)));
         } else if (plan.composed()) {
             line(session.text(
                     "compose.no-price", ((Refusal) worked.offer()).stops().size()));
         }
-        end().ifPresent(end -> line(session.text("compose.end", when(end), wanted(end))));
-        line(proved());
     }
 
-    private String fit(CapFit fit) {
+    private String fit(Money asked, Money cap) {
+        boolean fits = !asked.isGreaterThan(cap);
         return session.text(
-                fit.fits() ? "mend.cap.fits" : "mend.cap.over", numbers.money(fit.fits() ? fit.spare() : fit.over()));
+                fits ? "mend.cap.fits" : "mend.cap.over", numbers.money(fits ? cap.minus(asked) : asked.minus(cap)));
+    }
+
+    private String over(Money asked, Money cap) {
+        return fitted.best().isEmpty()
+                ? session.console()
+                        .paint(Ink.STOP, session.text("compose.cannot", held(asked), numbers.money(asked.minus(cap))))
+                : session.text("compose.over");
+    }
+
+    private void noTimetable(Composition plan) {
+        if (plan.composed() && worked.offer() instanceof Quote) {
+            line(session.text("compose.no-timetable"));
+        }
     }
 
     private String proved() {
@@ -206,24 +288,10 @@ final class ComposePrinter {
         return numbers.money(Money.of(site.shop().rates().currency(), exact, RoundingMode.HALF_UP));
     }
 
-    /** When the last step ends on the simple clock, one step after the other, day and night. */
-    private Optional<LocalDateTime> end() {
-        return worked.proof().clock().stream()
-                .map(Proof.Slot::end)
-                .max(BigDecimal::compareTo)
-                .map(minutes -> worked.setting()
-                        .start()
-                        .plusMinutes(minutes.setScale(0, RoundingMode.CEILING).longValue()));
-    }
-
-    private String wanted(LocalDateTime end) {
-        return before.wanted()
-                .map(wanted -> session.text(end.isAfter(wanted) ? "compose.late" : "compose.in-time", when(wanted)))
+    private String wanted(LocalDateTime ready) {
+        return limits.wanted()
+                .map(wanted -> session.text(isLate(ready) ? "compose.late" : "compose.in-time", numbers.moment(wanted)))
                 .orElse("");
-    }
-
-    private String when(LocalDateTime time) {
-        return numbers.moment(time);
     }
 
     /** What was written, or how to have it written. */
@@ -254,8 +322,12 @@ final class ComposePrinter {
         answer.put("minutes", Answers.figure(worked.minutes()));
         if (worked.offer() instanceof Quote quote) {
             answer.put("gross", quote.price().gross().getAmount());
+            answer.put("high", quote.range().high().gross().getAmount());
         }
-        end().ifPresent(end -> answer.put("ends", end.toString()));
+        fitted.shown().ready().ifPresent(ready -> answer.put("ready", ready.toString()));
+        answer.put("keepsLimits", fitted.best().isPresent());
+        answer.put("choiceProved", fitted.proved());
+        leftOut(answer.putArray("leftOut"));
         steps(answer.putArray("steps"));
         goals(answer.putArray("goals"));
         answer.set("findings", findings.json(worked.proof().findings()));
@@ -279,6 +351,18 @@ final class ComposePrinter {
             }
             ArrayNode why = one.putArray("why");
             sentences.why(step).forEach(why::add);
+        }
+    }
+
+    private void leftOut(ArrayNode all) {
+        for (LeftOut out : fitted.out()) {
+            ObjectNode one = all.addObject();
+            one.put("id", out.goal().id());
+            one.put("title", out.goal().title());
+            one.put("priority", Answers.word(out.goal().priority()));
+            out.with().asked().ifPresent(asked -> one.put("priceWithIt", asked.getAmount()));
+            out.with().ready().ifPresent(ready -> one.put("readyWithIt", ready.toString()));
+            one.put("why", against(out.with()));
         }
     }
 

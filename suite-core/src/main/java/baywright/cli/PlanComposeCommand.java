@@ -1,18 +1,22 @@
 package baywright.cli;
 
 import baywright.site.ComposedJob;
+import baywright.site.FittedGoals;
+import baywright.site.PlanLimits;
 import baywright.site.Site;
 import baywright.workspace.WorkspaceWriter;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /**
- * {@code baywright plan compose JOB}: a plan made from the job's goals, and with {@code --apply} that plan written to the
- * job. Fine when the plan proves and grants every goal that must be.
+ * {@code baywright plan compose JOB}: a plan made from the job's goals, as many as its cap and date allow, and with
+ * {@code --apply} that plan written to the job. Fine when the plan proves, keeps the cap and grants every goal that must
+ * be.
  */
 @Command(name = "compose", resourceBundle = CommandTree.HELP)
 final class PlanComposeCommand implements Callable<Integer> {
@@ -21,6 +25,12 @@ final class PlanComposeCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
     private Path job;
+
+    @Mixin
+    private CapOptions given;
+
+    @Option(names = "--all-goals", descriptionKey = "all-goals")
+    private boolean allGoals;
 
     @Option(names = "--apply", descriptionKey = "apply-composed")
     private boolean apply;
@@ -32,13 +42,18 @@ final class PlanComposeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = OpenedJob.at(session, job);
-        ComposedJob composed =
-                Progress.during(session, "compose.progress", () -> opened.site().compose(opened.file()));
-        boolean can = composed.composed().composition().composed();
+        Site site = opened.site();
+        PlanLimits limits = given.limits(session, site, opened.job());
+        FittedGoals fitted = Progress.during(
+                session,
+                "compose.progress",
+                () -> allGoals ? site.composeAll(opened.file()) : site.compose(opened.file(), limits));
+        ComposedJob shown = fitted.shown().composed();
+        boolean can = fitted.best().isPresent();
         if (apply && can) {
-            write(opened, composed);
+            write(opened, shown);
         }
-        ComposePrinter printer = new ComposePrinter(session, opened.site(), opened.job(), composed);
+        ComposePrinter printer = new ComposePrinter(session, site, opened.job(), fitted, limits);
         if (session.json()) {
             ObjectNode answer = printer.json();
             answer.put("applied", apply && can);
@@ -48,7 +63,9 @@ final class PlanComposeCommand implements Callable<Integer> {
             printer.print();
             printer.printNext(apply, can, session.shown(job));
         }
-        return composed.composed().grantsAllMusts() && composed.worked().proof().holds()
+        return can
+                        && shown.composed().grantsAllMusts()
+                        && shown.worked().proof().holds()
                 ? ExitStatus.FINE
                 : ExitStatus.STOPPED;
     }

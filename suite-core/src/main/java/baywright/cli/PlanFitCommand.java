@@ -1,6 +1,7 @@
 package baywright.cli;
 
 import baywright.site.FittedJob;
+import baywright.site.PlanLimits;
 import baywright.site.Site;
 import baywright.workspace.WorkspaceWriter;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -19,19 +21,13 @@ import picocli.CommandLine.Parameters;
 @Command(name = "fit", resourceBundle = CommandTree.HELP)
 final class PlanFitCommand implements Callable<Integer> {
 
-    /** Digits before the decimal point; more is a slip of the hand. */
-    private static final long MOST_DIGITS = 12;
-
     private final Session session;
 
     @Parameters(paramLabel = "JOB", arity = "1", descriptionKey = "job")
     private Path job;
 
-    @Option(names = "--cap", paramLabel = "AMOUNT", descriptionKey = "cap")
-    private Optional<String> cap = Optional.empty();
-
-    @Option(names = "--price-only", descriptionKey = "price-only")
-    private boolean priceOnly;
+    @Mixin
+    private CapOptions given;
 
     @Option(names = "--apply", paramLabel = "N", descriptionKey = "apply-fit")
     private Optional<Integer> apply = Optional.empty();
@@ -47,10 +43,10 @@ final class PlanFitCommand implements Callable<Integer> {
         if (opened.job().plan().steps().isEmpty()) {
             throw session.badInput("fit.no-steps", session.command(), session.shown(job));
         }
-        BigDecimal most = cap.map(given -> amount(site, given))
-                .or(() -> opened.job().cap())
-                .orElseThrow(() -> session.badInput("fit.no-cap"));
-        FittedJob fitted = Progress.during(session, "fit.progress", () -> site.fit(opened.job(), most, priceOnly));
+        PlanLimits limits = given.limits(session, site, opened.job());
+        BigDecimal most = limits.cap().orElseThrow(() -> session.badInput("fit.no-cap"));
+        FittedJob fitted =
+                Progress.during(session, "fit.progress", () -> site.fit(opened.job(), most, limits.firmOnly()));
         apply.ifPresent(number -> write(opened, fitted, number));
         FitPrinter printer = new FitPrinter(session, site, fitted);
         if (session.json()) {
@@ -63,20 +59,6 @@ final class PlanFitCommand implements Callable<Integer> {
             printer.printNext(apply, session.shown(job));
         }
         return fitted.fits().isEmpty() ? ExitStatus.STOPPED : ExitStatus.FINE;
-    }
-
-    private BigDecimal amount(Site site, String given) {
-        int decimals = site.shop().currency().getDecimalPlaces();
-        try {
-            BigDecimal amount = new BigDecimal(given);
-            boolean fine = amount.stripTrailingZeros().scale() <= decimals;
-            if (fine && amount.signum() >= 0 && (long) amount.precision() - amount.scale() <= MOST_DIGITS) {
-                return amount;
-            }
-        } catch (NumberFormatException e) {
-            // told below, like any other amount that cannot be a cap
-        }
-        throw session.badInput("fit.bad-cap", given, site.shop().currency().getCode(), decimals);
     }
 
     private void write(OpenedJob opened, FittedJob fitted, int number) {

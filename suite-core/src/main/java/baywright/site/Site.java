@@ -480,30 +480,56 @@ public final class Site {
     }
 
     /**
-     * Composes a plan from a job's goals: the one that costs the shop least, as far as was found.
+     * Composes a plan from a job's goals: the one that costs the shop least, as far as was found. Where all goals together
+     * break the limits, those are left out that are wanted least.
      *
      * @param file the job's folder, for the places of what is wrong with its goals
      * @throws SiteTrouble when the job says no goals, or they name what the library or the vehicle does not have
      */
-    public ComposedJob compose(JobFile file) {
+    public FittedGoals compose(JobFile file, PlanLimits limits) {
+        return compose(jobWithGoals(file), limits, () -> false);
+    }
+
+    /**
+     * Composes a plan for all goals of a job, whatever its cap and date.
+     *
+     * @throws SiteTrouble as {@link #compose(JobFile, PlanLimits)}
+     */
+    public FittedGoals composeAll(JobFile file) {
+        return new GoalFitting(this, jobWithGoals(file), PlanLimits.NONE, () -> false).everything();
+    }
+
+    private Job jobWithGoals(JobFile file) {
         Job job = job(file);
         List<Problem> problems = LibraryFolder.asProblems(workspace.goalProblems(file, library));
         if (!problems.isEmpty()) {
             throw new SiteTrouble(workspace.root(), problems);
         }
-        return compose(job);
+        return job;
     }
 
     /**
-     * Composes a plan from a job's goals as they are now, written or not: the one that costs the shop least, as far as was
-     * found. A goal that the library or the vehicle does not have comes down to nothing.
+     * Composes a plan from a job's goals as they are now, written or not. A goal that the library or the vehicle does not
+     * have comes down to nothing.
+     *
+     * @param cancelled asked before each plan that is composed
+     * @throws java.util.concurrent.CancellationException soon after {@code cancelled} turns true
+     * @see #compose(JobFile, PlanLimits)
      */
+    public FittedGoals compose(Job job, PlanLimits limits, BooleanSupplier cancelled) {
+        return new GoalFitting(this, job, limits, cancelled).fitted();
+    }
+
+    /** Composes a plan for all goals of a job, whatever its cap and date. */
     public ComposedJob compose(Job job) {
-        Setting setting = setting(job);
+        return compose(job, AskedGoal.of(job.goals(), setting(job)));
+    }
+
+    ComposedJob compose(Job job, List<AskedGoal> goals) {
         JobTerms terms = Terms.of(job, shop, Confidence.TRIAL_DONE);
         GoalComposition composed = GoalComposition.of(
-                setting,
-                AskedGoal.of(job.goals(), setting),
+                setting(job),
+                goals,
                 true,
                 WorkCosts.ofShop(library, Terms.of(shop).rates(), terms));
         Plan plan = composed.composition().plan();

@@ -67,22 +67,54 @@ class PlanComposeTest {
         assertThat(text()).contains("\"goals\": [").contains("\"Tobias Underlea\"");
     }
 
-    /** From the estate's goals to a plan under a cap that not all of them fit, by the two commands. */
+    private JsonNode quote(String estate) throws IOException {
+        return json(desk.answerTo("plan", "quote", "--json", estate));
+    }
+
+    /** From the estate's goals to a plan under a cap that not all of them fit. */
     @Test
-    void whatIsComposedOverTheCapIsFittedToIt() throws IOException {
+    void goalsThatDoNotFitTheCapAreLeftOutAndWhatIsWrittenFits() throws IOException {
         String estate = folder.resolve("jobs/green-estate").toString();
-        Path file = folder.resolve("jobs/green-estate/job.json");
-        Files.writeString(file, Files.readString(file).replace("\"cap\": 850", "\"cap\": 700"));
 
-        Desk.Answer composed = desk.answerTo("plan", "compose", "--apply", estate);
+        Desk.Answer composed = desk.answerTo("plan", "compose", "--apply", "--cap", "700", estate);
+
         assertThat(composed.status()).as(composed.out() + composed.err()).isEqualTo(ExitStatus.FINE);
-        assertThat(composed.out()).contains("'baywright plan fit' says what of it may stay");
-        assertThat(desk.answerTo("plan", "fit", "--apply", "1", estate).status())
-                .isEqualTo(ExitStatus.FINE);
+        assertThat(composed.out())
+                .contains("left out: Lamps clear (could): with it GBP ", " over the cap")
+                .contains("Proved: each choice of goals that is worth more was composed as well")
+                .contains("below the cap")
+                .contains("Ready 8 December 2026")
+                .contains("wanted by 16 December 2026, 17:00");
+        JsonNode quote = quote(estate);
+        assertThat(quote.at("/price/gross").decimalValue()).isGreaterThan(new BigDecimal("500"));
+        assertThat(quote.at("/high/gross").decimalValue()).isLessThanOrEqualTo(new BigDecimal("700"));
+    }
 
-        JsonNode quote = new ObjectMapper()
-                .readTree(desk.answerTo("plan", "quote", "--json", estate).out());
-        assertThat(quote.at("/price/gross").decimalValue()).isBetween(new BigDecimal("500"), new BigDecimal("700"));
+    @Test
+    void whatMustBeAndIsOverTheCapIsNotWrittenUnlessAllIsAskedFor() throws IOException {
+        String before = text();
+
+        Desk.Answer refused = desk.answerTo("plan", "compose", "--apply", "--cap", "100", job.toString());
+
+        assertThat(refused.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(refused.out())
+                .contains("Cannot be done for the cap: what must be comes to GBP ")
+                .contains("Not written: ");
+        assertThat(text()).isEqualTo(before);
+
+        Desk.Answer all = desk.answerTo("plan", "compose", "--apply", "--all-goals", "--cap", "100", job.toString());
+
+        assertThat(all.status()).as(all.out()).isEqualTo(ExitStatus.FINE);
+        assertThat(all.out()).contains("over the cap", "Written to ");
+        assertThat(text()).isNotEqualTo(before);
+    }
+
+    @Test
+    void aCapThatIsNoAmountIsRefused() throws IOException {
+        Desk.Answer answer = desk.answerTo("plan", "compose", "--cap", "much", job.toString());
+
+        assertThat(answer.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(answer.err()).contains("--cap is 'much'; give an amount in GBP");
     }
 
     @Test
