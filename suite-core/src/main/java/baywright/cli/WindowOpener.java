@@ -17,4 +17,12 @@ public interface WindowOpener {
      * @return whether this program has a window now and must go on until it is closed
      */
     boolean open(Optional<Path> workspace, Path home);
+
+    /**
+     * Does what a start of the window does, without a window and without a display, so that whoever archives classes meets
+     * those that it needs.
+     *
+     * @param workspace the workspace to show
+     */
+    void rehearse(Path workspace);
 }

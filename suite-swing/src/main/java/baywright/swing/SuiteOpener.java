@@ -8,6 +8,7 @@ import baywright.swing.shell.Suite;
 import baywright.swing.shell.UserSettings;
 import baywright.workspace.UserFolders;
 import java.awt.GraphicsEnvironment;
+import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -43,13 +44,32 @@ public final class SuiteOpener implements WindowOpener {
         Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> suite.fault(fault));
         suite.start(own());
         SwingUtilities.invokeLater(() -> {
+            workspace.ifPresent(suite::open); // read in the background while the window is made
             suite.applyLook();
             JFrame window = suite.makeWindow();
             window.setVisible(true);
-            workspace.ifPresent(suite::open);
             suite.serve(handover);
         });
         return true;
+    }
+
+    @Override
+    public void rehearse(Path workspace) {
+        Suite suite = new Suite(new Suite.Surroundings(
+                Clock.systemUTC(),
+                ScriptCache.none(),
+                UserSettings.inMemory(),
+                Optional.empty(),
+                Optional.empty(),
+                Locale.getDefault(Locale.Category.FORMAT)));
+        suite.start(own());
+        try {
+            suite.rehearse(workspace);
+        } catch (InvocationTargetException e) {
+            throw new IllegalStateException("the rehearsal broke off", e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** The suite's own workbenches, in the order in which the services are listed. */

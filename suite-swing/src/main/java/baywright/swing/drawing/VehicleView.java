@@ -11,6 +11,7 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.GraphicsEnvironment;
 import java.awt.Insets;
 import java.awt.Point;
 import java.awt.RenderingHints;
@@ -18,6 +19,7 @@ import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
+import java.awt.event.InputEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.AffineTransform;
@@ -88,8 +90,7 @@ public final class VehicleView extends JComponent implements Accessible {
         }
         key("ENTER", () -> focused.ifPresent(zone -> pick(zone, false)));
         key("SPACE", () -> focused.ifPresent(zone -> pick(zone, true)));
-        int menu = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
-        bind(KeyStroke.getKeyStroke(java.awt.event.KeyEvent.VK_A, menu), "all", () -> tell(allZones()));
+        bind(KeyStroke.getKeyStroke(java.awt.event.KeyEvent.VK_A, menuMask()), "all", () -> tell(allZones()));
     }
 
     /** Takes font and ink from the look; called again when the look or its size changes. */
@@ -508,6 +509,8 @@ public final class VehicleView extends JComponent implements Accessible {
     }
 
     private static int menuMask() {
-        return Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+        return GraphicsEnvironment.isHeadless()
+                ? InputEvent.CTRL_DOWN_MASK
+                : Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
     }
 }

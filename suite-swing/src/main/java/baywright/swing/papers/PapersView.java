@@ -19,6 +19,7 @@ import baywright.swing.parts.EmptyState;
 import baywright.workspace.SafeFile;
 import java.awt.CardLayout;
 import java.awt.Component;
+import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.io.File;
@@ -219,13 +220,20 @@ final class PapersView implements WorkbenchView {
         WorkedJob job = worked.orElseThrow();
         Site site = site();
         String tongue = language();
-        float dots = (float) (DOTS * Math.max(1, Toolkit.getDefaultToolkit().getScreenResolution() / 96.0));
+        float dots = (float) (DOTS * largeness());
         setting = Optional.of(desk.run(new Task<>(
                 PapersWorkbench.TEXTS.of("setting", PapersWorkbench.TEXTS.of("paper." + chosen.key())),
                 progress -> PageImages.of(PagePdf.of(chosen.html(site, job, tongue)), dots, progress),
                 this::turnTo,
                 fault -> desk.say(
                         Notice.failed(PapersWorkbench.TEXTS.of("failed", String.valueOf(fault.getMessage())))))));
+    }
+
+    /** Of the display, against the usual 96 dots an inch; 1 without one. */
+    private static double largeness() {
+        return GraphicsEnvironment.isHeadless()
+                ? 1
+                : Math.max(1, Toolkit.getDefaultToolkit().getScreenResolution() / 96.0);
     }
 
     private void turnTo(List<BufferedImage> images) {

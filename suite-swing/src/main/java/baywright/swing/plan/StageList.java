@@ -6,6 +6,7 @@ import baywright.library.Stage;
 import baywright.swing.parts.DoAction;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.GraphicsEnvironment;
 import java.awt.datatransfer.Transferable;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -54,7 +55,7 @@ final class StageList extends JPanel {
         tree.getAccessibleContext().setAccessibleName(Words.of("stages.name"));
         tree.setCellRenderer(new Cell());
         tree.setToggleClickCount(1);
-        tree.setDragEnabled(true);
+        tree.setDragEnabled(!GraphicsEnvironment.isHeadless());
         tree.setTransferHandler(new Dragging());
         tree.addMouseListener(new MouseAdapter() {
             @Override

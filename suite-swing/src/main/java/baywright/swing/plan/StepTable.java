@@ -14,6 +14,7 @@ import baywright.swing.plan.StepRows.Found;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Graphics;
+import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
@@ -65,7 +66,7 @@ final class StepTable extends JTable {
         setModel(rows);
         setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         setFillsViewportHeight(true);
-        setDragEnabled(true);
+        setDragEnabled(!GraphicsEnvironment.isHeadless());
         setDropMode(DropMode.INSERT_ROWS);
         getTableHeader().setReorderingAllowed(false);
         getTableHeader().setDefaultRenderer(new HeaderCell(getTableHeader().getDefaultRenderer()));

@@ -25,6 +25,7 @@ import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -167,6 +168,19 @@ public final class Suite {
         desk.listen(autosave::changed);
         guests.look(Optional.empty());
         return window;
+    }
+
+    /**
+     * Shows a workspace on every workbench without a window or a display, and returns when all is painted. Off the event
+     * thread.
+     *
+     * @throws WorkspaceException when there is no such folder or it cannot be read
+     */
+    public void rehearse(Path workspace) throws InterruptedException, InvocationTargetException {
+        OpenShop shop = OpenShop.open(workspace, around.clock(), around.cache());
+        SwingUtilities.invokeAndWait(this::applyLook);
+        new Rehearsal(desk, host.workbenches()).play(shop);
+        desk.stop();
     }
 
     private List<SuiteAction> actions() {

@@ -99,7 +99,8 @@ final class JobsView implements WorkbenchView {
             lacks |= before == null || !before.isOf(job, shop.site());
         }
         fill(rows, state);
-        if (lacks && !working) {
+        // the job that was chosen comes first: it is worked out for all workbenches, with nothing else beside it
+        if (lacks && !working && !state.working()) {
             workOut(shop);
         }
     }
