@@ -43,6 +43,7 @@ final class ComposePrinter {
     private final Job before;
     private final FittedGoals fitted;
     private final PlanLimits limits;
+    private final Lateness lateness;
     private final GoalComposition composed;
     private final WorkedJob worked;
     private final ComposeText sentences;
@@ -50,7 +51,8 @@ final class ComposePrinter {
     private final Numbers numbers;
 
     /** @param limits what the job, or whoever asks, wants to be kept, whether the plan was held to it or not */
-    ComposePrinter(Session session, Site site, Job before, FittedGoals fitted, PlanLimits limits) {
+    ComposePrinter(Session session, Site site, Job before, FittedGoals fitted, PlanLimits limits, Lateness lateness) {
+        this.lateness = lateness;
         this.session = session;
         this.site = site;
         this.before = before;
@@ -163,7 +165,9 @@ final class ComposePrinter {
         }
         if (!fitted.out().isEmpty()) {
             line(session.text(
-                    fitted.proved() ? "compose.choice.proved" : "compose.choice.not-proved",
+                    fitted.certain()
+                            ? "compose.choice.certain"
+                            : fitted.proved() ? "compose.choice.proved" : "compose.choice.not-proved",
                     session.text(limitsKept())));
             session.console().out().println();
         }
@@ -232,6 +236,12 @@ final class ComposePrinter {
                 .ifPresentOrElse(
                         ready -> line(session.text("compose.ready", numbers.moment(ready), wanted(ready))),
                         () -> noTimetable(plan));
+        if (fitted.isLate() && composed.goals().stream().anyMatch(goal -> goal.priority() != Step.Priority.MUST)) {
+            fitted.least()
+                    .ready()
+                    .ifPresent(ready -> line(INDENT + session.text("compose.not-sooner", numbers.moment(ready))));
+        }
+        lateness.sentences().forEach(sentence -> line(INDENT + sentence));
         line(proved());
     }
 
@@ -263,7 +273,12 @@ final class ComposePrinter {
     private String over(Money asked, Money cap) {
         return fitted.best().isEmpty()
                 ? session.console()
-                        .paint(Ink.STOP, session.text("compose.cannot", held(asked), numbers.money(asked.minus(cap))))
+                        .paint(
+                                Ink.STOP,
+                                session.text(
+                                        fitted.certain() ? "compose.cannot.certain" : "compose.cannot",
+                                        held(asked),
+                                        numbers.money(asked.minus(cap))))
                 : session.text("compose.over");
     }
 
@@ -327,6 +342,9 @@ final class ComposePrinter {
         fitted.shown().ready().ifPresent(ready -> answer.put("ready", ready.toString()));
         answer.put("keepsLimits", fitted.best().isPresent());
         answer.put("choiceProved", fitted.proved());
+        answer.put("choiceCertain", fitted.certain());
+        ArrayNode late = answer.putArray("lateness");
+        lateness.sentences().forEach(late::add);
         leftOut(answer.putArray("leftOut"));
         steps(answer.putArray("steps"));
         goals(answer.putArray("goals"));

@@ -53,7 +53,8 @@ final class PlanComposeCommand implements Callable<Integer> {
         if (apply && can) {
             write(opened, shown);
         }
-        ComposePrinter printer = new ComposePrinter(session, site, opened.job(), fitted, limits);
+        Lateness lateness = Lateness.of(session, site, fitted.shown(), limits);
+        ComposePrinter printer = new ComposePrinter(session, site, opened.job(), fitted, limits, lateness);
         if (session.json()) {
             ObjectNode answer = printer.json();
             answer.put("applied", apply && can);
@@ -66,6 +67,7 @@ final class PlanComposeCommand implements Callable<Integer> {
         return can
                         && shown.composed().grantsAllMusts()
                         && shown.worked().proof().holds()
+                        && !fitted.isLate()
                 ? ExitStatus.FINE
                 : ExitStatus.STOPPED;
     }

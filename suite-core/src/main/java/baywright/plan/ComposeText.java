@@ -3,6 +3,9 @@ package baywright.plan;
 import baywright.library.Stage;
 import baywright.plan.Composition.Because;
 import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,7 +70,19 @@ public final class ComposeText {
         all.stream()
                 .filter(b -> !b.rule().isEmpty())
                 .forEach(b -> sentences.add(edits.of(b, composed.composition().plan())));
+        composed.composition().putOff().stream()
+                .filter(p -> p.step().equals(step.id()))
+                .forEach(p -> sentences.add(putOff(step, p)));
         return sentences;
+    }
+
+    private String putOff(Step step, Composition.PutOff put) {
+        String at = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.LONG, FormatStyle.SHORT)
+                .withLocale(locale)
+                .format(step.at().orElseThrow());
+        return put.forStep().equals(step.id())
+                ? say("put-off", at, stopped(put.stop()))
+                : say("put-off.for", at, name(put.forStep()), stopped(put.stop()));
     }
 
     private static Map<String, List<Because>> grouped(List<Because> all, Function<Because, String> by) {
@@ -114,7 +129,8 @@ public final class ComposeText {
 
     private String of(Hindrance why) {
         if (why instanceof Hindrance.Stopped stopped) {
-            return stopped(stopped.finding());
+            return stopped(stopped.finding())
+                    + stopped.from().map(day -> say("until", day(day))).orElse("");
         }
         if (why instanceof Hindrance.NoStage none) {
             return say("no-stage", none.state());
@@ -135,6 +151,12 @@ public final class ComposeText {
         }
         return texts.getString(
                 why instanceof Hindrance.NoZone ? "no-zone" : why instanceof Hindrance.TooMany ? "too-many" : "no-way");
+    }
+
+    private String day(LocalDate day) {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                .withLocale(locale)
+                .format(day);
     }
 
     private String stopped(Finding finding) {

@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /**
@@ -48,16 +50,38 @@ public final class Composer {
     private final Costing costing;
     private final boolean careful;
     private final ComposeKinds kinds;
+    private final Options options;
+    private final ComposeDelay delay;
     private final long started = System.nanoTime();
 
-    private Composer(Setting setting, List<Wish> all, boolean careful, Costing costing) {
-        this.careful = careful;
-        this.costing = costing;
+    /**
+     * How to compose.
+     *
+     * @param careful   whether what stages only prefer to find is seen to as well
+     * @param costing   what work costs
+     * @param delays    when work may be done that a rule forbids at first
+     * @param known     a plan for these wishes and more; what of it serves these is taken where that is cheaper
+     * @param cancelled asked again and again; soon after it turns true a {@link CancellationException} is thrown
+     */
+    public record Options(
+            boolean careful, Costing costing, Delays delays, Optional<Plan> known, BooleanSupplier cancelled) {
+
+        /** Work that a rule forbids at first is not put off, no plan is known, and nobody cancels. */
+        public Options(boolean careful, Costing costing) {
+            this(careful, costing, Delays.NONE, Optional.empty(), () -> false);
+        }
+    }
+
+    private Composer(Setting setting, List<Wish> all, Options options) {
+        this.options = options;
+        careful = options.careful();
+        costing = options.costing();
         prover = Prover.forSetting(setting);
         vehicle = prover.vehicle();
         stages = new RepairStages(prover);
         wishes = new ComposeWishes(prover, all);
         kinds = new ComposeKinds(prover, stages, wishes, costing, careful);
+        delay = new ComposeDelay(prover, options.delays());
     }
 
     /**
@@ -66,17 +90,12 @@ public final class Composer {
      * @param careful whether what stages only prefer to find is seen to as well
      */
     public static Composition compose(Setting setting, List<Wish> wishes, boolean careful) {
-        return compose(setting, wishes, careful, Costing.MINUTES);
+        return compose(setting, wishes, new Options(careful, Costing.MINUTES));
     }
 
-    /**
-     * The cheapest plan found for the wishes.
-     *
-     * @param careful whether what stages only prefer to find is seen to as well
-     * @param costing what work costs
-     */
-    public static Composition compose(Setting setting, List<Wish> wishes, boolean careful, Costing costing) {
-        return new Composer(setting, wishes, careful, costing).run();
+    /** The cheapest plan found for the wishes. */
+    public static Composition compose(Setting setting, List<Wish> wishes, Options options) {
+        return new Composer(setting, wishes, options).run();
     }
 
     /**
@@ -84,21 +103,43 @@ public final class Composer {
      * be granted nothing is reckoned.
      */
     public static BigDecimal least(Setting setting, List<Wish> wishes, boolean careful, Costing costing) {
-        Composer composer = new Composer(setting, wishes, careful, costing);
+        Composer composer = new Composer(setting, wishes, new Options(careful, costing));
         return composer.kinds.least(composer.kinds.solved());
     }
 
     private Composition run() {
         for (int round = 0; ; round++) {
             List<Kind> solved = kinds.solved();
-            Plan plan = pruned(settled(ruled(mended(joined(solved)))));
+            Plan plan = pruned(settled(delayed(ruled(mended(joined(solved))))));
             if (holds(plan) || round == MOST_ROUNDS || !givesUp(plan)) {
-                return composition(plan, solved);
+                return composition(orKnown(plan), solved);
             }
         }
     }
 
+    /** What serves the wishes of a plan that is known, where that is cheaper. */
+    private Plan orKnown(Plan plan) {
+        return options.known()
+                .map(this::serving)
+                .filter(this::holds)
+                .map(this::pruned)
+                .filter(other -> !holds(plan) || cost(other).compareTo(cost(plan)) < 0)
+                .orElse(plan);
+    }
+
+    private Plan serving(Plan known) {
+        BitSet serves = ComposeReasons.of(prover, known, wishes, wishes.open()).served();
+        return new Plan(serves.stream().mapToObj(known.steps()::get).toList());
+    }
+
+    private BigDecimal cost(Plan plan) {
+        return costing.of(prover.work(plan));
+    }
+
     private boolean holds(Plan plan) {
+        if (options.cancelled().getAsBoolean()) {
+            throw new CancellationException("composing was cancelled");
+        }
         return prover.stops(plan).isEmpty() && grants(plan);
     }
 
@@ -147,6 +188,12 @@ public final class Composer {
     private Plan ruled(Plan plan) {
         Plan ruled = new RuleMend(prover, stages).mended(plan);
         return grants(ruled) ? ruled : plan;
+    }
+
+    /** What a rule forbids on the first days is done on the first day on which it may, where there is time for that. */
+    private Plan delayed(Plan plan) {
+        Plan delayed = delay.putOff(plan);
+        return grants(delayed) ? delayed : plan;
     }
 
     /** Nothing stops the plan, but the work of one class ends what another has brought about: one of them comes later. */
@@ -251,7 +298,7 @@ public final class Composer {
                 BitSet before = given.computeIfAbsent(wish.get(), w -> new BitSet());
                 rows.andNot(before);
                 before.or(rows);
-                wishes.giveUp(wish.get(), rows, new Hindrance.Stopped(stop));
+                wishes.giveUp(wish.get(), rows, new Hindrance.Stopped(stop, delay.from(plan, stop)));
                 any = true;
             }
         }
@@ -274,9 +321,10 @@ public final class Composer {
 
     private Composition composition(Plan found, List<Kind> solved) {
         List<Step> numbered = new ArrayList<>();
+        Map<String, String> idOf = new HashMap<>();
         for (Step s : found.steps()) {
-            numbered.add(new Step(
-                    "s" + (numbered.size() + 1), s.stage(), s.zones(), s.with(), s.priority(), s.at(), s.drivers()));
+            idOf.put(s.id(), "s" + (numbered.size() + 1));
+            numbered.add(s.withId(idOf.get(s.id())));
         }
         ComposeReasons reasons = new ComposeReasons(prover, wishes, new Plan(numbered));
         Plan plan = reasons.weighed();
@@ -288,6 +336,7 @@ public final class Composer {
                 proof,
                 composed,
                 reasons.all(),
+                delay.of(plan, idOf),
                 wishes.unmet(),
                 work.attendedMinutes().mean(),
                 costing.of(work),

@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param proof    its proof; holds whenever {@code composed} is true
  * @param composed whether the plan proves and grants every wish that is not in {@code unmet}
  * @param reasons  why each step is there, in the plan's order
+ * @param putOff   steps that begin later than they could, as a rule forbids at first what follows
  * @param unmet    what was wanted and is not granted, with what stands against it
  * @param minutes  attended minutes with all set-ups, mean
  * @param cost     what it costs by the costing that it was composed with
@@ -23,6 +24,7 @@ public record Composition(
         Proof proof,
         boolean composed,
         List<Because> reasons,
+        List<PutOff> putOff,
         List<Unmet> unmet,
         BigDecimal minutes,
         BigDecimal cost,
@@ -50,10 +52,20 @@ public record Composition(
         }
     }
 
+    /**
+     * Work that was put off.
+     *
+     * @param step    id of the step that begins later; its start is fixed in the plan
+     * @param forStep id of the step that a rule forbids before: the same one or one after it
+     * @param stop    what would forbid it
+     */
+    public record PutOff(String step, String forStep, Finding stop) {}
+
     public Composition {
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(proof, "proof");
         reasons = List.copyOf(reasons);
+        putOff = List.copyOf(putOff);
         unmet = List.copyOf(unmet);
     }
 

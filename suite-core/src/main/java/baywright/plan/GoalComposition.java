@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import baywright.plan.Composition.Because;
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -16,13 +17,18 @@ public record GoalComposition(Setting setting, List<AskedGoal> goals, Compositio
         goals = List.copyOf(goals);
     }
 
+    /** Composes a plan that grants the goals. */
+    public static GoalComposition of(Setting setting, List<AskedGoal> goals, Composer.Options options) {
+        return new GoalComposition(setting, goals, Composer.compose(setting, wishes(goals), options));
+    }
+
     /**
-     * Composes a plan that grants the goals.
+     * What every plan that grants the goals costs at least, as far as that can be told without making one.
      *
-     * @param careful whether what stages only prefer to find is seen to as well
+     * @see Composer#least
      */
-    public static GoalComposition of(Setting setting, List<AskedGoal> goals, boolean careful, Costing costing) {
-        return new GoalComposition(setting, goals, Composer.compose(setting, wishes(goals), careful, costing));
+    public static BigDecimal least(Setting setting, List<AskedGoal> goals, boolean careful, Costing costing) {
+        return Composer.least(setting, wishes(goals), careful, costing);
     }
 
     static List<Wish> wishes(List<AskedGoal> goals) {

@@ -1,12 +1,24 @@
 package baywright.plan;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** Why something wanted is not in a composed plan. */
 public sealed interface Hindrance {
 
-    /** A rule forbids it, or something else stops the only steps that lead there. */
-    record Stopped(Finding finding) implements Hindrance {}
+    /**
+     * A rule forbids it, or something else stops the only steps that lead there.
+     *
+     * @param from the first day on which the rule no longer would, where that is known
+     */
+    record Stopped(Finding finding, Optional<LocalDate> from) implements Hindrance {
+
+        /** Something that no day changes. */
+        public Stopped(Finding finding) {
+            this(finding, Optional.empty());
+        }
+    }
 
     /** No stage of the library brings the state about on these zones. */
     record NoStage(String state) implements Hindrance {}

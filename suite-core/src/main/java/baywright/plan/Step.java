@@ -45,6 +45,11 @@ public record Step(
         return new Step(id, stage, zones, with, other, at, drivers);
     }
 
+    /** The same step, starting at a moment. */
+    public Step withAt(LocalDateTime moment) {
+        return new Step(id, stage, zones, with, priority, Optional.of(moment), drivers);
+    }
+
     /** The same work under another id. */
     public Step withId(String other) {
         return new Step(other, stage, zones, with, priority, at, drivers);

@@ -17,7 +17,10 @@ import org.joda.money.Money;
  * @param least  the plan for those goals alone that must be
  * @param out    goals that the best leaves out, in the job's order
  * @param isLate whether no plan that was composed is ready in time, the least one included: then the date is left aside
- * @param proved whether each choice of goals that is worth more than the best was composed as well, and does not do
+ * @param proved  whether each choice of goals that is worth more than the best was composed as well or ruled out, and does not
+ *                do
+ * @param certain whether no plan that could be composed for any of these would stay under the cap, found or not; without a
+ *                best: no plan for the goals that must be
  */
 public record FittedGoals(
         PlanLimits limits,
@@ -26,7 +29,8 @@ public record FittedGoals(
         Priced least,
         List<LeftOut> out,
         boolean isLate,
-        boolean proved) {
+        boolean proved,
+        boolean certain) {
 
     public FittedGoals {
         out = List.copyOf(out);

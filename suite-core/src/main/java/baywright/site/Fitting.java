@@ -7,12 +7,10 @@ import baywright.fit.Selector;
 import baywright.money.Ledger;
 import baywright.money.LedgerLine;
 import baywright.money.LineKind;
-import baywright.money.Markup;
 import baywright.money.Percent;
 import baywright.money.Quote;
 import baywright.money.Quoting;
 import baywright.money.Range;
-import baywright.money.Rates;
 import baywright.money.Rounding;
 import baywright.money.SiteTerms;
 import baywright.money.TaxRule;
@@ -36,7 +34,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -58,6 +55,7 @@ final class Fitting implements baywright.fit.Terms {
     private final Setting setting;
     private final Prover prover;
     private final List<Step> optional;
+    private final PriceBounds bounds;
     private final BigDecimal surePercent;
     private final BigDecimal slack;
     private final Map<BitSet, JudgedJob> judged = new HashMap<>();
@@ -83,8 +81,9 @@ final class Fitting implements baywright.fit.Terms {
         optional = job.plan().steps().stream()
                 .filter(step -> step.priority() != Priority.MUST)
                 .toList();
-        surePercent = surePercent();
-        slack = slack();
+        bounds = new PriceBounds(terms, site.library(), firmOnly);
+        surePercent = bounds.surePercent();
+        slack = bounds.slack(job.plan().steps().size());
     }
 
     private CurrencyUnit currency() {
@@ -225,40 +224,6 @@ final class Fitting implements baywright.fit.Terms {
         return range.high().gross().getAmount();
     }
 
-    /** The contingency that every part of the plan has at least. */
-    private BigDecimal surePercent() {
-        Rates.Contingency contingency = terms.rates().contingency();
-        if (firmOnly || contingency.confidencePercent().isPresent()) {
-            return BigDecimal.ZERO;
-        }
-        return contingency.trialDonePercent().min(contingency.noTrialPercent()).min(contingency.riskyPercent());
-    }
-
-    private Stream<BigDecimal> rates() {
-        return Stream.concat(
-                Stream.of(terms.tax().percent()), terms.tax().others().stream().map(TaxRule.Other::percent));
-    }
-
-    /**
-     * By how much a price may fall when something is added: two coins for each thing that may be rounded by itself, the step
-     * that prices are rounded to, and, where there are several rates of tax, the rest of an opened pack going to another.
-     */
-    private BigDecimal slack() {
-        BigDecimal coin = BigDecimal.ONE.movePointLeft(currency().getDecimalPlaces());
-        int rounded = 2 * job.plan().steps().size() + site.library().items().size() + 2;
-        BigDecimal rate = rates().max(BigDecimal::compareTo)
-                .orElseThrow()
-                .subtract(rates().min(BigDecimal::compareTo).orElseThrow());
-        Markup markup = new Markup(terms.rates().materialMarkupPercent());
-        BigDecimal rests = site.library().items().stream()
-                .filter(baywright.library.Item::spoils)
-                .map(item -> markup.on(item.price()))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return coin.multiply(BigDecimal.valueOf(2L * rounded))
-                .add(terms.tax().priceStep().orElse(BigDecimal.ZERO))
-                .add(rests.multiply(Percent.share(rate)));
-    }
-
     /**
      * A step is worth its own price. What it adds at least is its labour and those materials that are charged by what is
      * used; what is used of an opened pack may be paid for already.
@@ -266,7 +231,7 @@ final class Fitting implements baywright.fit.Terms {
     List<Item> items() {
         PlanWork work = prover.work(job.plan());
         Ledger ledger = site.ledger(job, setting, work);
-        BigDecimal tax = Percent.raised(rates().min(BigDecimal::compareTo).orElseThrow());
+        BigDecimal tax = bounds.leastTax();
         List<Item> items = new ArrayList<>();
         for (Step step : optional) {
             BigDecimal labour = BigDecimal.ZERO;

@@ -1,9 +1,14 @@
 package baywright.site;
 
+import baywright.money.Confidence;
 import baywright.money.Quote;
 import baywright.money.Rounding;
+import baywright.money.SiteTerms;
 import baywright.money.TaxRule;
 import baywright.plan.AskedGoal;
+import baywright.plan.Costing;
+import baywright.plan.GoalComposition;
+import baywright.plan.Plan;
 import baywright.plan.Step.Priority;
 import baywright.schedule.ShopScheduler;
 import baywright.site.FittedGoals.LeftOut;
@@ -27,7 +32,9 @@ import org.joda.money.Money;
 
 /**
  * Looks for the goals that are worth most of those whose plan keeps the limits. Choices of goals are composed from the
- * worthiest down, so that the first that keeps the limits is the best: first by what should be, then by what could be.
+ * worthiest down, so that the first that keeps the limits is the best: first by what should be, then by what could be. A choice
+ * of which even the least that any plan for it costs is over the cap is not composed. Whether goals are dropped before a plan is
+ * composed or their steps after it need not come to the same; the cheaper of the two is taken.
  */
 final class GoalFitting {
 
@@ -44,7 +51,13 @@ final class GoalFitting {
     private final List<AskedGoal> goals;
     private final List<AskedGoal> optional;
     private final Optional<Money> cap;
+    private final PriceBounds bounds;
+    private final Costing cost;
     private final Map<BitSet, Priced> composed = new HashMap<>();
+    private final Map<BitSet, BigDecimal> floors = new HashMap<>();
+
+    /** Whether all that did not do was over the cap by its bound. */
+    private boolean certain = true;
 
     /** @param cancelled asked before each plan; once it is true a {@link CancellationException} is thrown */
     GoalFitting(Site site, Job job, PlanLimits limits, BooleanSupplier cancelled) {
@@ -59,19 +72,23 @@ final class GoalFitting {
         this.most = most;
         goals = AskedGoal.of(job.goals(), site.setting(job));
         optional = goals.stream().filter(g -> g.priority() != Priority.MUST).toList();
+        SiteTerms terms = Terms.of(site.shop());
+        bounds = new PriceBounds(terms, site.library(), limits.firmOnly());
+        cost = bounds.costing(Terms.of(job, site.shop(), Confidence.TRIAL_DONE));
         cap = limits.cap().map(c -> Rounding.toCoins(site.shop().currency(), c, TaxRule.PRICES));
     }
 
     FittedGoals fitted() {
         Priced whole = priced(all());
         if (keeps(whole, false)) {
-            return new FittedGoals(limits, whole, Optional.of(whole), whole, List.of(), false, true);
+            return new FittedGoals(limits, whole, Optional.of(whole), whole, List.of(), false, true, true);
         }
         Priced least = priced(new BitSet());
         boolean isLate = !isInTime(least);
         if (!keeps(least, isLate)) {
             // what must be is not wanted less for money or time: nothing else can be left out
-            return new FittedGoals(limits, whole, Optional.empty(), least, List.of(), isLate, true);
+            return new FittedGoals(
+                    limits, whole, Optional.empty(), least, List.of(), isLate, true, isRuledOut(new BitSet()));
         }
         List<BitSet> found = worthiest(isLate);
         boolean proved = !found.isEmpty();
@@ -84,7 +101,7 @@ final class GoalFitting {
                 out.add(new LeftOut(optional.get(i), priced(with)));
             }
         }
-        return new FittedGoals(limits, whole, Optional.of(priced(best)), least, out, isLate, proved);
+        return new FittedGoals(limits, whole, Optional.of(priced(best)), least, out, isLate, proved, proved && certain);
     }
 
     /** The plan for all goals, held to nothing. */
@@ -92,7 +109,7 @@ final class GoalFitting {
         Priced whole = priced(all());
         boolean holds = whole.composed().composed().composition().composed();
         return new FittedGoals(
-                limits, whole, holds ? Optional.of(whole) : Optional.empty(), whole, List.of(), false, true);
+                limits, whole, holds ? Optional.of(whole) : Optional.empty(), whole, List.of(), false, true, true);
     }
 
     private BitSet all() {
@@ -119,10 +136,12 @@ final class GoalFitting {
             if (looked == most) {
                 return List.of();
             }
-            if (keeps(priced(next), anyDate)) {
+            boolean ruledOut = isRuledOut(next);
+            if (!ruledOut && keeps(priced(next), anyDate)) {
                 found.add(next);
                 continue;
             }
+            certain &= ruledOut;
             for (int i = next.nextSetBit(0); i >= 0; i = next.nextSetBit(i + 1)) {
                 BitSet less = (BitSet) next.clone();
                 less.clear(i);
@@ -132,6 +151,32 @@ final class GoalFitting {
             }
         }
         return found;
+    }
+
+    private boolean isRuledOut(BitSet chosen) {
+        return cap.filter(c -> floor(chosen).compareTo(c.getAmount()) > 0).isPresent();
+    }
+
+    /** What is held to the cap of no plan for these goals is less, with tax. */
+    BigDecimal floor(BitSet chosen) {
+        goOn();
+        return floors.computeIfAbsent(
+                (BitSet) chosen.clone(),
+                some -> GoalComposition.least(site.setting(job), with(some), true, cost)
+                        .multiply(bounds.leastTax())
+                        .subtract(slack()));
+    }
+
+    /** A plan for fewer goals has hardly more steps than that for all; twice as many are more than enough. */
+    private BigDecimal slack() {
+        return bounds.slack(2
+                * priced(all())
+                        .composed()
+                        .composed()
+                        .composition()
+                        .plan()
+                        .steps()
+                        .size());
     }
 
     private Comparator<BitSet> byWorth() {
@@ -184,17 +229,32 @@ final class GoalFitting {
     }
 
     private Priced priced(BitSet chosen) {
-        return composed.computeIfAbsent((BitSet) chosen.clone(), this::compose);
+        Priced known = composed.get(chosen);
+        if (known == null) {
+            known = compose(chosen);
+            composed.put((BitSet) chosen.clone(), known);
+        }
+        return known;
     }
 
     private Priced compose(BitSet chosen) {
+        goOn();
+        Optional<Plan> known = chosen.equals(all())
+                ? Optional.empty()
+                : Optional.of(priced(all()).composed().composed().composition().plan());
+        return priced(site.compose(job, with(chosen), known, cancelled));
+    }
+
+    private void goOn() {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException("the search for goals that fit was cancelled");
         }
-        List<AskedGoal> asked = goals.stream()
+    }
+
+    private List<AskedGoal> with(BitSet chosen) {
+        return goals.stream()
                 .filter(g -> g.priority() == Priority.MUST || chosen.get(optional.indexOf(g)))
                 .toList();
-        return priced(site.compose(job, asked));
     }
 
     Priced priced(ComposedJob plan) {

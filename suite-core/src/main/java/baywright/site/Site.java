@@ -20,6 +20,8 @@ import baywright.money.RollUp;
 import baywright.money.Uncertainty;
 import baywright.money.WorkCosts;
 import baywright.plan.AskedGoal;
+import baywright.plan.Composer;
+import baywright.plan.Delays;
 import baywright.plan.GoalComposition;
 import baywright.plan.Leaning;
 import baywright.plan.Plan;
@@ -55,6 +57,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -67,9 +70,13 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.LongStream;
 
 /** A workspace with its library, ready to prove and price jobs. */
 public final class Site {
+
+    /** Days: the longest that fresh paint is left alone by the makers' figures, and some more. */
+    private static final int LONGEST_DELAY = 120;
 
     private final Workspace workspace;
     private final Shop shop;
@@ -522,18 +529,30 @@ public final class Site {
 
     /** Composes a plan for all goals of a job, whatever its cap and date. */
     public ComposedJob compose(Job job) {
-        return compose(job, AskedGoal.of(job.goals(), setting(job)));
+        return compose(job, AskedGoal.of(job.goals(), setting(job)), Optional.empty(), () -> false);
     }
 
-    ComposedJob compose(Job job, List<AskedGoal> goals) {
+    /** @param known a plan for these goals and more */
+    ComposedJob compose(Job job, List<AskedGoal> goals, Optional<Plan> known, BooleanSupplier cancelled) {
         JobTerms terms = Terms.of(job, shop, Confidence.TRIAL_DONE);
-        GoalComposition composed = GoalComposition.of(
-                setting(job),
-                goals,
+        Composer.Options options = new Composer.Options(
                 true,
-                WorkCosts.ofShop(library, Terms.of(shop).rates(), terms));
+                WorkCosts.ofShop(library, Terms.of(shop).rates(), terms),
+                new Delays(mornings(setting(job).start().toLocalDate()), job.wanted()),
+                known,
+                cancelled);
+        GoalComposition composed = GoalComposition.of(setting(job), goals, options);
         Plan plan = composed.composition().plan();
         return new ComposedJob(composed, work(job.withPlan(plan, job.safety().kept(job.plan(), plan))));
+    }
+
+    /** When the shop opens on the days after a day. */
+    private List<LocalDateTime> mornings(LocalDate day) {
+        return LongStream.rangeClosed(1, LONGEST_DELAY)
+                .mapToObj(day::plusDays)
+                .flatMap(date ->
+                        shop.calendar().hours().on(date).stream().limit(1).map(span -> date.atTime(span.from())))
+                .toList();
     }
 
     /**

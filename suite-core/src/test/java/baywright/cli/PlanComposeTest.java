@@ -109,6 +109,48 @@ class PlanComposeTest {
         assertThat(text()).isNotEqualTo(before);
     }
 
+    /** The boot lid was painted 20 days before; on day 10 it may be waxed, a day before the coupe is wanted. */
+    @Test
+    void waxOnFreshPaintIsPutOffWhereThereIsTimeForIt() throws IOException {
+        Path quay = folder.resolve("quay");
+        DemoSite.copy("saltmarsh-quay", quay);
+        Path coupe = quay.resolve("jobs/show-coupe");
+
+        Desk.Answer answer = desk.answerTo("plan", "compose", coupe.toString());
+
+        assertThat(answer.status()).as(answer.out() + answer.err()).isEqualTo(ExitStatus.FINE);
+        assertThat(answer.out())
+                .contains("put off to 17 December 2026", "Nothing is put", "Ready 17 December 2026")
+                .doesNotContain("not had:");
+
+        Path file = coupe.resolve("job.json");
+        Files.writeString(file, Files.readString(file).replace("2026-12-18T17:00", "2026-12-16T17:00"));
+        Desk.Answer sooner = desk.answerTo("plan", "compose", coupe.toString());
+        assertThat(sooner.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(sooner.out())
+                .contains("not had: Show preparation (must): 'waxed' on boot lid")
+                .contains("from 17")
+                .doesNotContain("put off");
+    }
+
+    @Test
+    void whatIsLateSaysWhatHoldsItUpAndWhatWouldHelp() throws IOException {
+        Path file = folder.resolve("jobs/hurried-hatch/job.json");
+        String hatch = Files.readString(file);
+        String wanted = hatch.replaceFirst("\"wanted\": \"[^\"]*\"", "\"wanted\": \"2026-12-14T12:00\"");
+        assertThat(wanted).isNotEqualTo(hatch);
+        Files.writeString(file, wanted);
+
+        Desk.Answer answer = desk.answerTo("plan", "compose", job.toString());
+
+        assertThat(answer.status()).as(answer.out() + answer.err()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(answer.out())
+                .containsPattern("too\\s+late, wanted by 14 December 2026, 12:00")
+                .contains("The end hangs on ")
+                .doesNotContain("Fewer goals")
+                .containsPattern("(?i)one more person");
+    }
+
     @Test
     void aCapThatIsNoAmountIsRefused() throws IOException {
         Desk.Answer answer = desk.answerTo("plan", "compose", "--cap", "much", job.toString());

@@ -3,6 +3,7 @@ package baywright.plan;
 import static baywright.plan.Stages.step;
 import static baywright.plan.Stages.terms;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import baywright.plan.Composition.Because;
 import baywright.vehicle.Survey;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -236,6 +238,64 @@ class ComposerTest {
         }
     }
 
+    /** A plan for more that is known makes the plan for less no dearer, and nothing that only the more needed stays. */
+    @Property(tries = 60)
+    void whatIsKnownForMoreMakesLessNoDearer(@ForAll long seed) {
+        Setting setting = randomSetting(seed);
+        Random random = new Random(seed);
+        Wish one = Wish.must(STATES[random.nextInt(STATES.length)], "bonnet");
+        Wish other = Wish.must(STATES[random.nextInt(STATES.length)], "bonnet");
+        Composer.Options alone = new Composer.Options(false, Costing.MINUTES);
+        Composition more = Composer.compose(setting, List.of(one, other), alone);
+        Composition less = Composer.compose(setting, List.of(one), alone);
+
+        Composition known = Composer.compose(
+                setting,
+                List.of(one),
+                new Composer.Options(false, Costing.MINUTES, Delays.NONE, Optional.of(more.plan()), () -> false));
+
+        assertThat(known.composed() || !less.composed()).isTrue();
+        if (less.composed()) {
+            assertThat(known.cost()).isLessThanOrEqualTo(less.cost());
+        }
+    }
+
+    @Test
+    void ofAPlanThatIsKnownOnlyWhatServesTheWishIsTaken() {
+        Stages stages = new Stages()
+                .states("washed", "polished", "glass-clean")
+                .stage(terms("wash").on("paint").sets("washed").takes(10))
+                .stage(terms("polish")
+                        .on("paint")
+                        .needs("washed")
+                        .sets("polished")
+                        .takes(30))
+                .stage(terms("glass").on("glass").sets("glass-clean").takes(5));
+        Plan known = new Plan(
+                List.of(step("a", "wash", "bonnet"), step("b", "glass", "windscreen"), step("c", "polish", "bonnet")));
+
+        Composition composition = Composer.compose(
+                stages.setting(),
+                List.of(Wish.must("polished", "bonnet")),
+                new Composer.Options(true, Costing.MINUTES, Delays.NONE, Optional.of(known), () -> false));
+
+        assertThat(stages(composition)).containsExactly("wash", "polish");
+        assertThat(composition.provedCheapest()).isTrue();
+    }
+
+    @Test
+    void aCancelledComposingEnds() {
+        Stages stages = new Stages()
+                .states("washed")
+                .stage(terms("wash").on("paint").sets("washed").takes(10));
+
+        assertThatThrownBy(() -> Composer.compose(
+                        stages.setting(),
+                        List.of(Wish.must("washed", "bonnet")),
+                        new Composer.Options(true, Costing.MINUTES, Delays.NONE, Optional.empty(), () -> true)))
+                .isInstanceOf(CancellationException.class);
+    }
+
     @Test
     void aStepThatOnlyARuleAsksForNamesTheRule() {
         Setting setting = new Stages()
@@ -255,7 +315,7 @@ class ComposerTest {
                         Optional.empty())),
                 setting);
 
-        GoalComposition composed = GoalComposition.of(setting, goals, true, Costing.MINUTES);
+        GoalComposition composed = GoalComposition.of(setting, goals, new Composer.Options(true, Costing.MINUTES));
 
         Plan plan = composed.composition().plan();
         assertThat(stages(composed.composition())).containsExactly("dust", "seal");

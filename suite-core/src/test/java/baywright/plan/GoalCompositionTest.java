@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GoalCompositionTest {
 
     private static GoalComposition compose(Setting setting, JobGoal... goals) {
-        return GoalComposition.of(setting, AskedGoal.of(List.of(goals), setting), true, Costing.MINUTES);
+        return GoalComposition.of(
+                setting, AskedGoal.of(List.of(goals), setting), new Composer.Options(true, Costing.MINUTES));
     }
 
     private static JobGoal states(Priority priority, List<String> zones, String... states) {

@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -71,7 +72,7 @@ class GoalFittingTest {
                 }
             }
             GoalFitting alone = new GoalFitting(site, vans, PlanLimits.NONE, () -> false);
-            Priced priced = alone.priced(site.compose(vans, kept));
+            Priced priced = alone.priced(site.compose(vans, kept, Optional.empty(), () -> false));
             assertThat(priced.isOffered()).isTrue();
             all.add(choice(kept, priced.asked().orElseThrow()));
         }
@@ -146,6 +147,32 @@ class GoalFittingTest {
         }
         assertThat(before).isNotNull();
         assertThat(before.kept()).hasSize(asked.size());
+    }
+
+    /** The bound by which choices are ruled out unseen is below every plan for them, and for more than them. */
+    @Test
+    void noPlanCostsLessThanTheBoundOfFewerGoals() {
+        GoalFitting fitting = new GoalFitting(site, vans, PlanLimits.NONE, () -> false);
+        for (int few = 0; few < 16; few++) {
+            BigDecimal floor = fitting.floor(BitSet.valueOf(new long[] {few}));
+            assertThat(floor).isPositive();
+            for (int many = few; many < 16; many++) {
+                if ((few & many) == few) {
+                    assertThat(floor)
+                            .as("%s of %s", few, many)
+                            .isLessThanOrEqualTo(all.get(many).asked().getAmount());
+                }
+            }
+        }
+    }
+
+    @Test
+    void farBelowTheLeastItIsProvedThatNothingFits() {
+        assertThat(under(BigDecimal.ONE).certain()).isTrue();
+        Money least = all.stream().map(Choice::asked).min(Money::compareTo).orElseThrow();
+        assertThat(under(least.getAmount().subtract(new BigDecimal("0.01"))).certain())
+                .as("a penny less is not ruled out")
+                .isFalse();
     }
 
     @Test
