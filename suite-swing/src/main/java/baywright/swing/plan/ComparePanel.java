@@ -151,6 +151,10 @@ final class ComparePanel extends JPanel {
         return worked.findings().stream().filter(f -> f.severity() == severity).count();
     }
 
+    List<String> notes() {
+        return pair.notes();
+    }
+
     PlanComparison comparison() {
         return comparison;
     }

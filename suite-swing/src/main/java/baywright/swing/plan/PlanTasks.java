@@ -5,8 +5,12 @@ import baywright.plan.GoalComposition;
 import baywright.plan.Placing;
 import baywright.plan.Plan;
 import baywright.plan.Step;
-import baywright.site.ComposedJob;
+import baywright.schedule.ShopScheduler;
+import baywright.site.FittedGoals;
+import baywright.site.Numbers;
+import baywright.site.PlanLimits;
 import baywright.site.Site;
+import baywright.site.TimetableText;
 import baywright.site.WorkedJob;
 import baywright.swing.api.Desk;
 import baywright.swing.api.Notice;
@@ -14,6 +18,7 @@ import baywright.swing.api.Task;
 import baywright.workspace.Job;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -50,26 +55,51 @@ final class PlanTasks {
         Job now = job.get();
         desk.run(new Task<>(
                 Words.of("compose.task"),
-                progress -> new Composed(site.work(now), site.compose(now)),
+                progress -> {
+                    FittedGoals fitted = site.compose(now, PlanLimits.of(now), progress::cancelled);
+                    return new Composed(site.work(now), fitted, chain(site, fitted));
+                },
                 done -> show.accept(pair(done)),
                 this::failed));
     }
 
-    private record Composed(WorkedJob today, ComposedJob composed) {}
+    /**
+     * A composed plan beside today's.
+     *
+     * @param chain what its end hangs on, where it is late
+     */
+    private record Composed(WorkedJob today, FittedGoals fitted, List<String> chain) {
+        WorkedJob worked() {
+            return fitted.shown().composed().worked();
+        }
+    }
+
+    private List<String> chain(Site site, FittedGoals fitted) {
+        Locale locale = desk.readout().locale();
+        List<Job> jobs = List.of(fitted.shown().composed().worked().job());
+        TimetableText texts = new TimetableText(site, jobs, new Numbers(locale), locale);
+        return fitted.isLate()
+                ? site.timed(jobs, ShopScheduler.Effort.AT_ONCE)
+                        .map(timed -> texts.chain(timed.timetable().entries()))
+                        .orElse(List.of())
+                : List.of();
+    }
 
     private ComparePanel.Pair pair(Composed done) {
-        GoalComposition composition = done.composed().composed();
+        GoalComposition composition = done.fitted().shown().composed().composed();
         ComposeText texts = new ComposeText(composition, desk.readout().locale());
         List<String> notes = new ArrayList<>();
         notes.add(Words.of(
                 composition.grantsAllMusts() ? "compose.granted" : "compose.not-granted",
                 composition.goals().size() - composition.missed().size(),
-                composition.goals().size()));
+                composition.goals().size() + done.fitted().out().size()));
         composition.missed().stream()
                 .flatMap(goal -> composition.unmet(goal).stream())
                 .map(unmet -> Words.capital(texts.of(unmet)))
                 .distinct()
                 .forEach(notes::add);
+        notes.addAll(new LimitNotes(done.fitted(), desk.readout()).all());
+        notes.addAll(done.chain());
         Plan before = done.today().job().plan();
         return new ComparePanel.Pair(
                 Words.of("compose.title"),
@@ -77,12 +107,10 @@ final class PlanTasks {
                 Words.of("compare.today"),
                 done.today(),
                 Words.of("compare.composed"),
-                done.composed().worked(),
+                done.worked(),
                 Words.of("compose.take"),
                 () -> edits.take(
-                        Words.of("change.compose"),
-                        before,
-                        done.composed().worked().job().plan()));
+                        Words.of("change.compose"), before, done.worked().job().plan()));
     }
 
     /** Works out another plan of the job beside today's. */

@@ -318,6 +318,22 @@ class PlanViewTest {
         });
     }
 
+    /** The estate's cap is 850: not all that it could have fits. */
+    @Test
+    void composingKeepsToTheCapAndSaysWhatIsLeftOutAndWhenItIsReady() throws Exception {
+        onEvents(() -> {
+            act("compose");
+
+            List<String> notes = view.comparing().orElseThrow().notes();
+            assertThat(notes)
+                    .contains("It grants 7 of 8 wishes, every one that must be among them.")
+                    .anySatisfy(note -> assertThat(note).contains("below the cap of"))
+                    .anySatisfy(
+                            note -> assertThat(note).startsWith("Left out: ").contains(" over the cap"))
+                    .anySatisfy(note -> assertThat(note).startsWith("Ready ").contains("wanted by"));
+        });
+    }
+
     @Test
     void aPlanKeptAsideIsComparedAndSwapped() throws Exception {
         onEvents(() -> {
