@@ -143,8 +143,7 @@ public final class DeclarationMerge {
     /**
      * Merges.
      *
-     * @param base   text of each file that both sides began from, by its name below the folder of the scripts; what is no script is
-     *               one declaration as a whole
+     * @param base   text of each file that both sides began from, by its name below the folder of the scripts
      * @param ours   the same of this site
      * @param theirs the same of the other side
      * @param decide whose is taken of what clashes; empty: nobody's decision, ours
@@ -171,19 +170,21 @@ public final class DeclarationMerge {
         DeclarationMerge merge = between(base, base, theirs, clash -> Optional.empty());
         merge.restrict(wanted);
         SortedMap<String, String> texts = merge.scripts();
-        Map<String, String> part = new HashMap<>(base);
         Stream.concat(base.keySet().stream(), theirs.keySet().stream())
-                .filter(name -> !isScript(name) && wanted.test(name))
-                .forEach(name -> {
-                    part.remove(name);
-                    Optional.ofNullable(theirs.get(name)).ifPresent(t -> part.put(name, t));
-                });
-        part.entrySet().stream().filter(e -> !isScript(e.getKey())).forEach(e -> texts.put(e.getKey(), e.getValue()));
+                .filter(name -> !isScript(name))
+                .distinct()
+                .forEach(name -> DataMerge.part(
+                                name,
+                                Optional.ofNullable(base.get(name)),
+                                Optional.ofNullable(theirs.get(name)),
+                                wanted)
+                        .ifPresent(text -> texts.put(name, text)));
         return texts;
     }
 
     /**
-     * The names of what differs between two versions, such as {@code stage iron-removal}; of what is no declaration that of its file.
+     * The names of what differs between two versions, such as {@code stage iron-removal} and {@code shape saloon}; of what is no
+     * declaration that of its file.
      */
     public static Set<String> differences(Map<String, String> before, Map<String, String> after) {
         DeclarationMerge merge = between(before, before, after, clash -> Optional.empty());
@@ -196,12 +197,13 @@ public final class DeclarationMerge {
             }
         });
         Stream.concat(before.keySet().stream(), after.keySet().stream())
-                .filter(name -> !isScript(name) && !Objects.equals(before.get(name), after.get(name)))
-                .forEach(names::add);
+                .filter(name -> !isScript(name))
+                .forEach(name -> names.addAll(DataMerge.differences(
+                        name, Optional.ofNullable(before.get(name)), Optional.ofNullable(after.get(name)))));
         return names;
     }
 
-    /** The names of everything that scripts declare, such as {@code stage iron-removal}. */
+    /** The names of everything that files declare, such as {@code stage iron-removal} and {@code shape saloon}. */
     public static Set<String> declared(Map<String, String> texts) {
         Set<String> names = new TreeSet<>();
         scriptsOf(texts)
@@ -209,6 +211,7 @@ public final class DeclarationMerge {
                 .forEach(text -> Pieces.of(text).pieces().stream()
                         .filter(Keys::isDeclaration)
                         .forEach(p -> names.add(Keys.of(p))));
+        texts.forEach((name, text) -> names.addAll(DataMerge.declared(name, text)));
         return names;
     }
 
@@ -414,14 +417,25 @@ public final class DeclarationMerge {
                 String our = o.get(name);
                 String their = t.get(name);
                 boolean isOurs = Objects.equals(our, their) || Objects.equals(was, their);
-                boolean isTheirs = !isOurs
-                        && (Objects.equals(was, our)
-                                || decided(clash(name, List.of(), kind(was, our, their), was, our, their))
-                                        == Side.THEIRS);
-                Optional.ofNullable(isTheirs ? their : our).ifPresent(text -> merged.put(name, text));
+                boolean isTheirs = !isOurs && Objects.equals(was, our);
+                Optional<String> text =
+                        isOurs || isTheirs ? Optional.ofNullable(isOurs ? our : their) : both(name, was, our, their);
+                text.ifPresent(found -> merged.put(name, found));
             }
         }
         return merged;
+    }
+
+    /** A file that each side has changed in its own way. */
+    private Optional<String> both(String name, String was, String our, String their) {
+        Optional<String> parts = our == null || their == null
+                ? Optional.empty()
+                : DataMerge.merge(name, Optional.ofNullable(was), our, their, this::decided);
+        if (parts.isPresent()) {
+            return parts;
+        }
+        Side side = decided(clash(name, List.of(), kind(was, our, their), was, our, their));
+        return Optional.ofNullable(side == Side.OURS ? our : their);
     }
 
     private static Kind kind(String was, String our, String their) {
