@@ -60,6 +60,11 @@ final class TakingPrinter {
                     .println(session.console().paint(Ink.STOP, session.text("take.would-be-wrong")) + " stages/"
                             + problem);
         }
+        taking.failedExamples()
+                .forEach(example -> session.console()
+                        .out()
+                        .println(session.console().paint(Ink.WARN, session.text("take.example-fails")) + " stages/"
+                                + example));
         long open = taking.clashes().stream().filter(c -> c.decided().isEmpty()).count();
         session.say(
                 "take.summary", taking.changes().size(), open, taking.problems().size());
@@ -167,6 +172,7 @@ final class TakingPrinter {
         add(answer, "ownHazards", taking::ownHazards);
         add(answer, "leftOut", taking::leftOut);
         answer.set("problems", ProblemPrinter.json(taking.problems()));
+        answer.set("failedExamples", ProblemPrinter.json(taking.failedExamples()));
         return answer;
     }
 

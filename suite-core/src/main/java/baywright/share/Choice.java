@@ -27,7 +27,8 @@ public record Choice(Set<String> only, Map<String, Side> sides, boolean downgrad
     boolean wants(String name) {
         return only.isEmpty()
                 || only.contains(name)
-                || (name.startsWith("stage ") && only.contains(name.substring("stage ".length())));
+                || (name.startsWith("stage ") && only.contains(name.substring("stage ".length())))
+                || (name.startsWith("shape ") && only.contains("shapes.json"));
     }
 
     Optional<Side> side(Clash clash) {

@@ -126,9 +126,10 @@ final class DataMerge {
         // each shape that is not taken stands as it was: the other side of a merge in which nothing else has changed
         Optional<DataFile> now = theirs.flatMap(DataFile::of);
         Map<String, Value> old = base.map(text -> shapes(file, text)).orElse(Map.of());
-        Map<String, Value> members =
-                new LinkedHashMap<>(now.or(() -> base.flatMap(DataFile::of)).orElseThrow().root().parts());
-        Map<String, Value> shapes = new LinkedHashMap<>(theirs.map(text -> shapes(file, text)).orElse(Map.of()));
+        Map<String, Value> members = new LinkedHashMap<>(
+                now.or(() -> base.flatMap(DataFile::of)).orElseThrow().root().parts());
+        Map<String, Value> shapes =
+                new LinkedHashMap<>(theirs.map(text -> shapes(file, text)).orElse(Map.of()));
         Set<String> ids = new LinkedHashSet<>(old.keySet());
         ids.addAll(shapes.keySet());
         for (String id : ids) {
@@ -144,7 +145,8 @@ final class DataMerge {
 
     // values
 
-    private Optional<Value> merge(List<String> path, Optional<Value> base, Optional<Value> ours, Optional<Value> theirs) {
+    private Optional<Value> merge(
+            List<String> path, Optional<Value> base, Optional<Value> ours, Optional<Value> theirs) {
         if (alike(ours, theirs)) {
             return ours.map(o -> written(base, o, theirs.orElseThrow()));
         }
@@ -188,7 +190,9 @@ final class DataMerge {
 
     /** An empty list is one of things as well as one of words. */
     private static boolean isEmptyList(Value value, DataFile.Kind kind) {
-        return kind != DataFile.Kind.OBJECT && value.kind() == DataFile.Kind.WORDS && value.parts().isEmpty();
+        return kind != DataFile.Kind.OBJECT
+                && value.kind() == DataFile.Kind.WORDS
+                && value.parts().isEmpty();
     }
 
     private Value parts(DataFile.Kind kind, List<String> path, Optional<Value> base, Value ours, Value theirs) {
@@ -240,8 +244,8 @@ final class DataMerge {
         String open = kind == DataFile.Kind.OBJECT ? "{" : "[";
         String close = kind == DataFile.Kind.OBJECT ? "}" : "]";
         List<String> all = new ArrayList<>();
-        parts.forEach((key, value) ->
-                all.add(kind == DataFile.Kind.OBJECT ? "\"" + escaped(key) + "\": " + value.written() : value.written()));
+        parts.forEach((key, value) -> all.add(
+                kind == DataFile.Kind.OBJECT ? "\"" + escaped(key) + "\": " + value.written() : value.written()));
         String text;
         if (all.isEmpty()) {
             text = open + close;

@@ -5,6 +5,7 @@ import baywright.library.Library;
 import baywright.library.LibraryFiles;
 import baywright.library.LibraryLoader;
 import baywright.library.ScriptCache;
+import baywright.library.Stage;
 import baywright.library.StageChange;
 import baywright.library.StageComparison;
 import baywright.pack.Consent;
@@ -14,12 +15,18 @@ import baywright.pack.PackNeeds;
 import baywright.pack.PackSignature;
 import baywright.pack.Standing;
 import baywright.pack.TrustList;
+import baywright.plan.ExampleCheck;
 import baywright.script.Nearest;
+import baywright.script.Place;
 import baywright.script.Problem;
 import baywright.share.Clash.Side;
+import baywright.site.LibraryFolder;
+import baywright.vehicle.Shape;
+import baywright.workspace.FileProblem;
 import baywright.workspace.FilesChange;
 import baywright.workspace.FilesChange.Replaced;
 import baywright.workspace.JsonText;
+import baywright.workspace.LibraryTexts;
 import baywright.workspace.SharedItems;
 import baywright.workspace.Shop;
 import baywright.workspace.Shown;
@@ -41,6 +48,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * What taking a pack would come to: worked out as a whole, shown, and then made in one step or not at all. Nothing is written before
@@ -56,7 +64,9 @@ public final class Taking {
 
     private static final String STAGES = "stages";
     private static final String STAGE = "stage ";
+    private static final String RULE = "rule ";
     private static final String ITEM = "item ";
+    private static final String SHAPES = "shapes.json";
     private static final String ITEMS = "items.json";
 
     private final Workspace workspace;
@@ -71,6 +81,7 @@ public final class Taking {
     private final Shelves shelves;
     private final List<LibraryChange> changes;
     private final List<Problem> problems;
+    private final List<Problem> failedExamples;
     private final Library library;
     private final Set<String> offered;
     private final List<String> leftOut;
@@ -106,10 +117,88 @@ public final class Taking {
                 item -> choice.wants(ITEM + item) || (!isOnShelf(item) && all.contains("'" + item + "'")));
         LibraryLoader.Loaded old = load(workspace, ours, workspace.items(), cache);
         LibraryLoader.Loaded now = load(workspace, merged.texts(), shelves.items(), cache);
-        problems = fresh(old.problems(), now.problems());
+        List<Problem> wrong = new ArrayList<>(fresh(old.problems(), now.problems()));
+        wrong.addAll(spoiltFiles());
         library = now.library();
         changes = new LibraryChanges(ours, old.library(), merged.texts(), library).all();
+        List<Shape> shapes = LibraryTexts.shapes(merged.texts().getOrDefault(SHAPES, ""));
+        if (wrong.isEmpty()) {
+            wrong.addAll(shapesInUse(shapes));
+        }
+        problems = List.copyOf(wrong);
+        failedExamples = problems.isEmpty() ? failedExamples(old.library(), shapes) : List.of();
         atStake = atStake(cache);
+    }
+
+    /** What is wrong with files beside the scripts that neither side has. */
+    private List<Problem> spoiltFiles() {
+        List<Problem> wrong = new ArrayList<>();
+        merged.texts().forEach((name, text) -> {
+            if (name.endsWith(".json") && !text.equals(ours.get(name))) {
+                LibraryTexts.problems(STAGES + "/" + name, text.getBytes(StandardCharsets.UTF_8)).stream()
+                        .filter(FileProblem::isError)
+                        .map(FileProblem::asProblem)
+                        .map(Taking::below)
+                        .forEach(wrong::add);
+            }
+        });
+        return wrong;
+    }
+
+    private static Problem below(Problem problem) {
+        Place place = problem.place();
+        return new Problem(
+                new Place(place.file().substring(STAGES.length() + 1), place.line(), place.column()),
+                problem.severity(),
+                problem.code(),
+                problem.message(),
+                problem.word());
+    }
+
+    /** Jobs whose vehicle would no longer have a shape. */
+    private List<Problem> shapesInUse(List<Shape> after) {
+        Set<String> left = after.stream().map(Shape::id).collect(Collectors.toSet());
+        Set<String> had = workspace.shapes().stream().map(Shape::id).collect(Collectors.toSet());
+        return workspace.jobs().stream()
+                .flatMap(file -> file.job().stream())
+                .filter(job -> had.contains(job.vehicle().shape())
+                        && !left.contains(job.vehicle().shape()))
+                .map(job -> new Problem(
+                        new Place(SHAPES, 1, 1),
+                        Problem.Severity.ERROR,
+                        "shape-gone",
+                        "the vehicle of job '" + job.id() + "' has the shape '"
+                                + job.vehicle().shape() + "', which would be gone; leave 'shape "
+                                + job.vehicle().shape() + "' out",
+                        ""))
+                .toList();
+    }
+
+    /** Examples that hold now and would not hold afterwards; only what has changed is run. */
+    private List<Problem> failedExamples(Library before, List<Shape> shapes) {
+        Set<String> changed = changes.stream().map(LibraryChange::name).collect(Collectors.toSet());
+        boolean all = changed.stream()
+                .anyMatch(name -> !name.startsWith(STAGE) && !name.startsWith(RULE) && !name.endsWith(".json"));
+        ExampleCheck now = new ExampleCheck(library, shapes);
+        ExampleCheck then = new ExampleCheck(before, workspace.shapes());
+        List<Problem> failed = new ArrayList<>();
+        for (Stage stage : library.stages()) {
+            if (all || changed.contains(STAGE + stage.id())) {
+                List<Problem> found = failures(now, stage);
+                Stage old = before.stageById().get(stage.id());
+                Set<String> known = found.isEmpty() || old == null
+                        ? Set.of()
+                        : failures(then, old).stream().map(Problem::message).collect(Collectors.toSet());
+                found.stream().filter(p -> !known.contains(p.message())).forEach(failed::add);
+            }
+        }
+        return failed;
+    }
+
+    private static List<Problem> failures(ExampleCheck check, Stage stage) {
+        return check.of(stage).outcomes().stream()
+                .flatMap(LibraryFolder::failures)
+                .toList();
     }
 
     /** What each stage with a clash says if all is decided for theirs and not for ours. */
@@ -228,6 +317,9 @@ public final class Taking {
 
     private void refuseUnknownNames(Map<String, String> theirs, SharedItems before) {
         Set<String> known = new TreeSet<>(DeclarationMerge.differences(base, theirs));
+        if (known.stream().anyMatch(name -> name.startsWith("shape "))) {
+            known.add(SHAPES);
+        }
         pack.items().items().stream()
                 .filter(i -> !before.items().contains(i))
                 .forEach(i -> known.add(ITEM + i.likeness().id()));
@@ -290,6 +382,15 @@ public final class Taking {
     /** What would be wrong with the library afterwards and is not wrong now, named below {@code stages/}. */
     public List<Problem> problems() {
         return problems;
+    }
+
+    /**
+     * Examples of stages that hold now, or come with the pack, and would not hold in the library afterwards, named below {@code stages/}.
+     * They do not keep it from being taken: an example may only say what the other site's own minutes come to. Not run while there are
+     * {@link #problems problems}.
+     */
+    public List<Problem> failedExamples() {
+        return failedExamples;
     }
 
     /** Names of what the pack says otherwise than the version of it that was taken last, whether the site has it already or not. */

@@ -129,7 +129,8 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
                 stage.unreached().stream().map(this::placed).toList());
     }
 
-    private static Stream<Problem> failures(ExampleCheck.Outcome outcome) {
+    /** What an example says that its stage does not come to, each as an error. */
+    public static Stream<Problem> failures(ExampleCheck.Outcome outcome) {
         return outcome.lines().stream()
                 .filter(line -> !line.met())
                 .map(line -> new Problem(

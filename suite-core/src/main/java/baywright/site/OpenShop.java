@@ -93,12 +93,15 @@ public final class OpenShop {
      * @throws WorkspaceException when there is no such folder or it cannot be read
      */
     public static OpenShop open(Path folder, Clock clock, ScriptCache cache) {
-        return read(Workspace.open(folder), clock, (workspace, scripts) -> {
-            LibraryLoader.Loaded loaded = LibraryLoader.load(workspace.stages(), scripts, workspace.items(), cache);
-            List<Problem> own = LibraryFolder.asProblems(workspace.ownProblems());
-            Shelf shelf = new Shelf(named(scripts.texts()), workspace.items(), problems(own, loaded), false);
-            return new Opened(loaded.library(), shelf);
-        });
+        return Workspace.together(
+                folder,
+                read -> read(read, clock, (workspace, scripts) -> {
+                    LibraryLoader.Loaded loaded =
+                            LibraryLoader.load(workspace.stages(), scripts, workspace.items(), cache);
+                    List<Problem> own = LibraryFolder.asProblems(workspace.ownProblems());
+                    Shelf shelf = new Shelf(named(scripts.texts()), workspace.items(), problems(own, loaded), false);
+                    return new Opened(loaded.library(), shelf);
+                }));
     }
 
     /** A library with what it was loaded from. */
@@ -495,7 +498,8 @@ public final class OpenShop {
 
     /** The shop of a folder with the library of this one. */
     private OpenShop onDisk(Path folder) {
-        return read(Workspace.open(folder), site.clock(), (workspace, scripts) -> new Opened(site.library(), shelf));
+        return Workspace.together(
+                folder, read -> read(read, site.clock(), (workspace, scripts) -> new Opened(site.library(), shelf)));
     }
 
     /** This shop with edits that were made in a copy of its folder; what cannot be read there stays as it is here. */

@@ -162,10 +162,11 @@ public final class Site {
      * @throws baywright.workspace.WorkspaceException when there is no such folder or it cannot be read
      */
     public static Site open(Path folder, Clock clock, ScriptCache cache) {
-        Workspace workspace = Workspace.open(folder);
-        LibraryFolder.Loaded loaded = LibraryFolder.of(workspace).load(cache);
-        loaded.refuseErrors(workspace.root());
-        return of(workspace, loaded.library(), loaded.problems(), clock);
+        return Workspace.together(folder, workspace -> {
+            LibraryFolder.Loaded loaded = LibraryFolder.of(workspace).load(cache);
+            loaded.refuseErrors(workspace.root());
+            return of(workspace, loaded.library(), loaded.problems(), clock);
+        });
     }
 
     Clock clock() {

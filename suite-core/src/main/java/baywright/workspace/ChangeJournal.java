@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -146,6 +148,26 @@ final class ChangeJournal {
             throw new WorkspaceException(
                     NAME + ": another program has begun to change the workspace and has not finished;"
                             + " close it there and open the workspace again");
+        }
+    }
+
+    /**
+     * What a workspace looks like whose files change as one: alike before and after a reading only when no such change was made
+     * meanwhile. A change writes itself down, and the record of packs, anew.
+     */
+    static List<String> mark(Path root) {
+        return Stream.of(EditsJournal.FOLDER, NAME, Workspace.PACKS + "/lock.json", Workspace.PACKS + "/undo.json")
+                .map(name -> look(root.resolve(name)))
+                .toList();
+    }
+
+    private static String look(Path file) {
+        try {
+            BasicFileAttributes of = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            return of.lastModifiedTime() + " " + of.fileKey() + " " + (of.isDirectory() ? 0 : of.size());
+        } catch (IOException e) {
+            // what is not there looks alike as long as it is not there
+            return "";
         }
     }
 

@@ -1,5 +1,6 @@
 package baywright.workspace;
 
+import baywright.vehicle.Shape;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -23,5 +24,12 @@ public final class LibraryTexts {
         } catch (TextFile.Unreadable e) {
             return List.of(e.problem());
         }
+    }
+
+    /** The vehicle shapes of a file's text; none where it has an error. */
+    public static List<Shape> shapes(String text) {
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        Report report = new Report(new Source(Workspace.SHAPES, plain));
+        return ShapesJson.read(report).filter(shapes -> !report.hasErrors()).orElse(List.of());
     }
 }

@@ -40,6 +40,8 @@ public final class Workspace {
     static final String PHOTOS = "photos";
     static final String REMOVED = ".removed";
 
+    private static final int TRIES = 10;
+
     private final Path root;
     private final Optional<Shop> shop;
     private final List<Item> items;
@@ -91,6 +93,34 @@ public final class Workspace {
         Workspace known = new Workspace(
                 root, shop, items.orElse(List.of()), shapes.orElse(List.of()), List.of(), problems, texts);
         return known.withJobs(known.readJobs());
+    }
+
+    /**
+     * Reads a workspace together with more of its files. Reading takes no lock: where packs are taken or taken back meanwhile, what was
+     * read may be old in part and new in part, and is read again.
+     *
+     * @param read reads the rest; may be called more than once
+     * @throws WorkspaceException as {@link #open}, and when the workspace is changed over and over again
+     */
+    public static <T> T together(Path folder, Function<Workspace, T> read) {
+        Path root = folder.toAbsolutePath().normalize();
+        for (int i = 0; i < TRIES; i++) {
+            ChangeJournal.settle(root);
+            List<String> before = ChangeJournal.mark(root);
+            try {
+                T value = read.apply(open(folder));
+                if (ChangeJournal.mark(root).equals(before)) {
+                    return value;
+                }
+            } catch (RuntimeException e) {
+                if (ChangeJournal.mark(root).equals(before)) {
+                    throw e;
+                }
+                // what is neither the old state nor the new one may be wrong in any way
+            }
+        }
+        throw new WorkspaceException(folder
+                + ": another program changes the workspace again and again; wait until it is done and open it again");
     }
 
     private static List<Item> inCurrencyOf(Optional<Shop> shop, ItemsJson.PriceList list, Report report) {

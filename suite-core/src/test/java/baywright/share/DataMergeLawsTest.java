@@ -73,7 +73,8 @@ class DataMergeLawsTest {
         String value = side + random.nextInt(4);
         return switch (random.nextInt(6)) {
             case 0 -> new Edit(shape, zone, "out", "");
-            case 1 -> zone.isEmpty() ? new Edit("n" + value, "", "new", value) : new Edit(shape, "n" + value, "new", value);
+            case 1 ->
+                zone.isEmpty() ? new Edit("n" + value, "", "new", value) : new Edit(shape, "n" + value, "new", value);
             case 2 -> new Edit(shape, zone.isEmpty() ? "z0" : zone, "m2", value);
             case 3 -> new Edit(shape, zone.isEmpty() ? "z0" : zone, "neighbour " + value, value);
             default -> new Edit(shape, zone, "title", value);
@@ -106,7 +107,11 @@ class DataMergeLawsTest {
                 case "out" -> remove(shapes, edit.shape());
                 case "new" -> {
                     if (shape.isEmpty()) {
-                        ((ArrayNode) shapes).addObject().put("id", edit.shape()).put("title", edit.value()).putArray("zones");
+                        ((ArrayNode) shapes)
+                                .addObject()
+                                .put("id", edit.shape())
+                                .put("title", edit.value())
+                                .putArray("zones");
                     }
                 }
                 default -> shape.ifPresent(s -> s.put("title", edit.value()));
@@ -122,7 +127,8 @@ class DataMergeLawsTest {
             case "out" -> remove(zones, edit.zone());
             case "new" -> {
                 if (zone.isEmpty()) {
-                    ((ArrayNode) zones).add(zone(edit.zone(), new Random(edit.value().hashCode())));
+                    ((ArrayNode) zones)
+                            .add(zone(edit.zone(), new Random(edit.value().hashCode())));
                 }
             }
             case "m2" -> zone.ifPresent(z -> ((ObjectNode) z.get("measures")).put("m2", edit.value()));
@@ -216,10 +222,10 @@ class DataMergeLawsTest {
     @Property(tries = 200)
     void swappingTheSidesSwapsTheClashesAndNothingElse(@ForAll long seed) {
         Case made = new Case(seed, false);
-        Merged one = DeclarationMerge.of(
-                file(made.base), file(made.ours), file(made.theirs), c -> Optional.of(Side.OURS));
-        Merged other = DeclarationMerge.of(
-                file(made.base), file(made.theirs), file(made.ours), c -> Optional.of(Side.THEIRS));
+        Merged one =
+                DeclarationMerge.of(file(made.base), file(made.ours), file(made.theirs), c -> Optional.of(Side.OURS));
+        Merged other =
+                DeclarationMerge.of(file(made.base), file(made.theirs), file(made.ours), c -> Optional.of(Side.THEIRS));
         assertThat(one.texts()).isEqualTo(other.texts());
         assertThat(one.clashes())
                 .extracting(Clash::name)
@@ -231,8 +237,8 @@ class DataMergeLawsTest {
     @Property(tries = 100)
     void mergingAgainChangesNothing(@ForAll long seed) {
         Case made = new Case(seed, false);
-        Map<String, String> once =
-                DeclarationMerge.of(file(made.base), file(made.ours), file(made.theirs)).texts();
+        Map<String, String> once = DeclarationMerge.of(file(made.base), file(made.ours), file(made.theirs))
+                .texts();
         Merged again = DeclarationMerge.of(file(made.theirs), once, file(made.theirs));
         assertThat(again.texts()).isEqualTo(once);
         assertThat(again.clashes()).isEmpty();

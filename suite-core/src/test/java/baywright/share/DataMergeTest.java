@@ -96,7 +96,8 @@ class DataMergeTest {
     void aShapeTakenOutHereAndChangedThereIsAClash() {
         String without = CARS.replaceFirst("(?s),\n    \\{\n      \"id\": \"large\".*?\n    \\}", "");
         String changed = CARS.replace("\"size\": 1.2", "\"size\": 1.3");
-        assertThat(merge(SHAPES, CARS, without, changed.replace("\"Small\"", "\"Tiny\"")).open())
+        assertThat(merge(SHAPES, CARS, without, changed.replace("\"Small\"", "\"Tiny\""))
+                        .open())
                 .singleElement()
                 .satisfies(clash -> {
                     assertThat(clash.name()).isEqualTo("shape large");
@@ -131,7 +132,8 @@ class DataMergeTest {
         String theirs = GERMAN.replace("rinse", "clay").replace("Spül", "Knet");
         Merged merged = DeclarationMerge.of(Map.of(), Map.of(WORDS, GERMAN), Map.of(WORDS, theirs));
         assertThat(merged.clashes()).isEmpty();
-        assertThat(merged.texts().get(WORDS)).contains("\"rinse\": {\"title\": \"Spülen\"", "\"clay\": {\"title\": \"Kneten\"");
+        assertThat(merged.texts().get(WORDS))
+                .contains("\"rinse\": {\"title\": \"Spülen\"", "\"clay\": {\"title\": \"Kneten\"");
         Merged other = DeclarationMerge.of(
                 Map.of(), Map.of(WORDS, GERMAN), Map.of(WORDS, GERMAN.replace("Spülen", "Spülung")));
         assertThat(other.open()).extracting(Clash::name).containsExactly("words-de.json/stages/rinse");
@@ -142,7 +144,8 @@ class DataMergeTest {
         String ours = CARS.replace("1.50", "1.5").replace("  ", "\t");
         String theirs = CARS.replace("\"Small\"", "\"Tiny\"");
         assertThat(merge(SHAPES, CARS, ours, theirs).clashes()).isEmpty();
-        assertThat(DeclarationMerge.differences(Map.of(SHAPES, CARS), Map.of(SHAPES, ours))).isEmpty();
+        assertThat(DeclarationMerge.differences(Map.of(SHAPES, CARS), Map.of(SHAPES, ours)))
+                .isEmpty();
         String windows = CARS.replace("\n", "\r\n");
         Merged merged = merge(SHAPES, CARS, windows.replace("\"size\": 1.2", "\"size\": 1.3"), theirs);
         assertThat(merged.clashes()).isEmpty();
@@ -163,8 +166,7 @@ class DataMergeTest {
         assertThat(DeclarationMerge.differences(Map.of(SHAPES, CARS), Map.of(SHAPES, theirs)))
                 .containsExactly("shape large", "shape small");
         assertThat(DeclarationMerge.declared(Map.of(SHAPES, CARS))).containsExactly("shape large", "shape small");
-        assertThat(DeclarationMerge.part(
-                        Map.of(SHAPES, CARS), Map.of(SHAPES, theirs), Set.of("shape large")::contains))
+        assertThat(DeclarationMerge.part(Map.of(SHAPES, CARS), Map.of(SHAPES, theirs), Set.of("shape large")::contains))
                 .containsExactly(Map.entry(SHAPES, CARS.replace("\"size\": 1.2", "\"size\": 1.3")));
         assertThat(DeclarationMerge.part(Map.of(), Map.of(SHAPES, theirs), Set.of("shape large")::contains)
                         .get(SHAPES))

@@ -178,7 +178,7 @@ class DeclarationMergeTest {
     }
 
     @Test
-    void filesThatAreNoScriptsAreMergedAsAWhole() {
+    void aFileThatCannotBeTakenApartIsMergedAsAWhole() {
         Map<String, String> base = Map.of("shapes.json", "{}");
         assertThat(DeclarationMerge.of(base, base, Map.of("shapes.json", "{ }")).texts())
                 .containsEntry("shapes.json", "{ }");

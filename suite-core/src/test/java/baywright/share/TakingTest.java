@@ -15,6 +15,7 @@ import baywright.pack.Pack;
 import baywright.pack.PackRefused;
 import baywright.pack.VersionRange;
 import baywright.share.Clash.Side;
+import baywright.vehicle.Shape;
 import baywright.workspace.Workspace;
 import baywright.workspace.WorkspaceException;
 import java.nio.file.Path;
@@ -35,6 +36,8 @@ class TakingTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-07T07:00:00Z"), ZoneOffset.UTC);
     private static final Optional<Consent> YES = Consent.of("Ines: looked through every script");
+
+    private static final String SHAPES = "stages/shapes.json";
 
     @TempDir
     Path folder;
@@ -195,6 +198,64 @@ class TakingTest {
         Taking taking = two.taking(two.pack("1.1.0"), Choice.ALL);
         assertThat(taking.isReady()).isFalse();
         assertThat(taking.problems()).extracting(p -> p.message()).anyMatch(m -> m.contains("'clean'"));
+    }
+
+    /** The site has made the stage longer; an example of the pack says how long it is. */
+    @Test
+    void anExampleThatNoLongerHoldsIsToldBefore() {
+        take("1.0.0");
+        two.have(WASH, two.had(WASH).replace("3.min, 4.min, 5.min", "30.min, 40.min, 50.min"));
+        two.give(
+                WASH,
+                (stage("rinse", 3) + stage("foam", 5))
+                        .replaceFirst("\n}\n", "\n    example 'an estate', on: 'estate', attended: 4.min..4.min\n}\n"));
+        Taking taking = two.taking(two.pack("1.1.0"), Choice.ALL);
+        assertThat(taking.failedExamples())
+                .extracting(p -> p.message())
+                .containsExactly("example 'an estate': attended should be 4 min to 4 min, and comes out as 40 min");
+        assertThat(taking.isReady()).isTrue();
+        two.have(WASH, two.had(WASH).replace("30.min, 40.min, 50.min", "3.min, 4.min, 5.min"));
+        assertThat(two.taking(two.pack("1.1.0"), Choice.ALL).failedExamples()).isEmpty();
+    }
+
+    /** Each side takes out one of two neighbours: what comes out is neither side's file, and must be read as well. */
+    @Test
+    void shapesThatDoNotGoTogetherAreNotTaken() {
+        take("1.0.0");
+        String shapes = two.had(SHAPES);
+        two.have(
+                SHAPES,
+                shapes.replaceFirst("(?s),\n        \\{\n          \"id\": \"roof\".*?\n        \\}", "")
+                        .replace("[\"roof\"]", "[]"));
+        two.give(
+                SHAPES,
+                shapes.replace(
+                                "\"title\": \"Tailgate\", \"surface\": \"paint\"",
+                                "\"title\": \"Tailgate\", \"surface\": \"paint\", \"neighbours\": [\"roof\"]")
+                        .replace("[\"bonnet\"]", "[\"bonnet\", \"boot-lid\"]"));
+        Taking taking = two.taking(two.pack("1.1.0"), new Choice(Set.of(), Map.of("all", Side.OURS), false));
+        assertThat(taking.clashes()).extracting(Clash::name).containsExactly("shape estate/zone roof");
+        assertThat(taking.isReady()).isFalse();
+        assertThat(taking.problems())
+                .singleElement()
+                .hasToString("shapes.json:17:84: shapes[0].zones[1].neighbours: there is no zone 'roof'");
+    }
+
+    @Test
+    void theSitesOwnShapesAndThoseOfThePackStandSideBySide() {
+        String shapes = two.had(SHAPES);
+        two.give(SHAPES, shapes.replace("\"id\": \"estate\"", "\"id\": \"wagon\""));
+        Taking taking = two.taking(two.pack("1.0.0"), Choice.ALL);
+        assertThat(taking.clashes()).isEmpty();
+        assertThat(taking.changes()).extracting(LibraryChange::name).contains("shape wagon");
+        Choice some = new Choice(Set.of("family wash"), Map.of(), false);
+        assertThat(two.taking(two.pack("1.0.0"), some).texts()).containsEntry("shapes.json", shapes);
+        taking.take(YES, CLOCK);
+        assertThat(Workspace.open(two.taker()).shapes())
+                .extracting(Shape::id)
+                .containsExactlyInAnyOrder("estate", "wagon");
+        TakingBack.takeBack(Workspace.open(two.taker()), DemoSite.SCRIPTS);
+        assertThat(two.had(SHAPES)).isEqualTo(shapes);
     }
 
     /** One pack that no longer declares a state does not take it from another one that does. */
