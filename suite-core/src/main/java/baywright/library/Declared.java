@@ -49,7 +49,10 @@ final class Declared<T> {
     void require(String id, Place place, Problems problems, String word) {
         if (!has(id)) {
             problems.error(
-                    place, "unknown-" + kind, "no " + kind + " is called '" + id + "'" + Nearest.hint(id, ids()), word);
+                    place,
+                    "unknown-" + kind,
+                    "no " + kind + " is called '" + id + "'" + Nearest.hintOrAll(id, ids()),
+                    word);
         }
     }
 }

@@ -111,7 +111,6 @@ final class InputsBlock extends Blocks {
                     "wrong-argument",
                     "'usual:' of 'choice' is one of the texts of 'from:', not '" + usual + "'; they are '"
                             + String.join("', '", choices) + "'");
-            return;
         }
         inputs.add(input(call, name, Kind.CHOICE, choices, Optional.empty(), false));
     }
@@ -142,7 +141,6 @@ final class InputsBlock extends Blocks {
                             + InputValues.shown(call.value("from")) + " to "
                             + InputValues.shown(call.value("to")) + "; it is "
                             + InputValues.shown(call.value("usual")));
-            return;
         }
         Optional<Dimension> dimension =
                 kind == Kind.MEASURE ? Optional.of(call.quantity("usual").dimension()) : Optional.empty();

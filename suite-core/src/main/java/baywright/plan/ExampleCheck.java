@@ -107,7 +107,7 @@ public final class ExampleCheck {
             List<Line> found = new ArrayList<>();
             Shape shape = shapes.get(example.shape());
             if (shape == null) {
-                String nearest = Nearest.hint(example.shape(), shapes.keySet());
+                String nearest = Nearest.hintOrAll(example.shape(), shapes.keySet());
                 found.add(new Line("on", "a vehicle shape", "'" + example.shape() + "'" + nearest, false));
             } else {
                 run(stage, example, shape, found, lines);

@@ -1,5 +1,6 @@
 package baywright.script;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,6 +40,34 @@ final class Arguments {
         return Optional.of(new Call(run, word, call.place(), args, rest, call.block(), scope, from));
     }
 
+    /** {@code 2,5.min} is read as two arguments, a plain number with the next close behind its comma. */
+    private static String decimalComma(List<Node> args) {
+        for (int i = 0; i + 1 < args.size(); i++) {
+            Place next = args.get(i + 1).place();
+            Place at = args.get(i).place();
+            Optional<String> whole = args.get(i) instanceof Node.Literal ? digits(args.get(i)) : Optional.empty();
+            Optional<String> places = digits(args.get(i + 1));
+            if (whole.isPresent()
+                    && places.isPresent()
+                    && at.line() == next.line()
+                    && next.column() == at.column() + whole.get().length() + 1) {
+                return "; a decimal has a point, not a comma: " + whole.get() + "." + places.get();
+            }
+        }
+        return "";
+    }
+
+    /** Digits of the whole number that a node is or that stands before its unit. */
+    private static Optional<String> digits(Node node) {
+        Node number = node instanceof Node.Member member ? member.target() : node;
+        return number instanceof Node.Literal literal
+                        && literal.raw() instanceof BigDecimal value
+                        && value.scale() <= 0
+                        && value.signum() >= 0
+                ? Optional.of(value.toPlainString())
+                : Optional.empty();
+    }
+
     private boolean positional(Node.Call call, Word word, Scope scope, Map<String, Value> args, List<Value> rest) {
         int given = call.args().size();
         long required = word.positional().stream().filter(Param::required).count()
@@ -52,7 +81,8 @@ final class Arguments {
                     Fault.of(
                             where,
                             "wrong-argument",
-                            "'" + word.name() + "' wants " + word.wants() + "; " + are + count),
+                            "'" + word.name() + "' wants " + word.wants() + "; " + are + count
+                                    + decimalComma(call.args())),
                     word.name());
             call.args().forEach(a -> run.tryValue(a, scope));
             return false;

@@ -3,9 +3,12 @@ package baywright.script;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /** Finds the known name that a mistyped one most likely meant. */
 public final class Nearest {
+
+    private static final int FEW = 16;
 
     private Nearest() {}
 
@@ -42,6 +45,16 @@ public final class Nearest {
     /** Words for the end of a message: {@code ; nearest is 'washed'}, or nothing. */
     public static String hint(String met, Collection<String> candidates) {
         return to(met, candidates).map(n -> "; nearest is '" + n + "'").orElse("");
+    }
+
+    /** The same; where nothing is near and there are few, all of them. */
+    public static String hintOrAll(String met, Collection<String> candidates) {
+        String hint = hint(met, candidates);
+        if (!hint.isEmpty() || candidates.isEmpty() || candidates.size() > FEW) {
+            return hint;
+        }
+        return (candidates.size() == 1 ? "; there is '" : "; there are '")
+                + String.join("', '", new TreeSet<>(candidates)) + "'";
     }
 
     /** Optimal string alignment distance (Damerau, CACM 7 (1964) 171, with each part edited once). */

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.codehaus.groovy.ast.ASTNode;
 import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.ModuleNode;
@@ -52,6 +54,7 @@ import org.codehaus.groovy.ast.stmt.SwitchStatement;
  */
 final class TreeMaker {
 
+    private static final Pattern AMOUNT_WITHOUT_DOT = Pattern.compile("(\\d+) *([A-Za-z]\\w*)");
     private static final String TRIVIAL_BLOCK = "braces on their own mean nothing; write the word that they belong to";
 
     /** Thrown inside for a statement that was refused; its problem is already noted. */
@@ -111,7 +114,9 @@ final class TreeMaker {
     private Node statement(Statement statement) {
         if (statement.getStatementLabels() != null
                 && !statement.getStatementLabels().isEmpty()) {
-            throw refuse(statement, "a line has no label; an argument's name needs the word before it");
+            throw refuse(
+                    statement,
+                    "a line has no label; a word such as 'title' stands without a colon, and an argument's name behind its word");
         }
         if (source.isEmptied(statement.getLineNumber())) {
             throw new RefusedHere();
@@ -393,11 +398,11 @@ final class TreeMaker {
         }
         String written = source.from(expression.getLineNumber(), expression.getColumnNumber());
         boolean text = written.startsWith("'") || written.startsWith("\"");
-        throw refuse(
-                expression,
-                text && !followsDot(expression)
-                        ? "a comma is missing before this text"
-                        : "a name is written plainly here, without quotes");
+        boolean number = !written.isEmpty() && Character.isDigit(written.charAt(0));
+        if (followsDot(expression) || !(text || number)) {
+            throw refuse(expression, "a name is written plainly here, without quotes");
+        }
+        throw refuse(expression, "a comma is missing before this " + (text ? "text" : "number"));
     }
 
     private Node binary(BinaryExpression binary) {
@@ -410,7 +415,7 @@ final class TreeMaker {
                     expression(binary.getLeftExpression()), expression(binary.getRightExpression()), place(binary));
         }
         if (sign.equals("=")) {
-            throw refuse(binary, Refused.ONCE);
+            throw refuse(binary, Refused.ONCE + "; a word stands without '='");
         }
         Operator operator = Operator.binary(sign)
                 .orElseThrow(() -> refuse(
@@ -467,7 +472,7 @@ final class TreeMaker {
         Optional<Node> receiver = Optional.empty();
         if (!call.isImplicitThis()) {
             if (isCommandChain(call)) {
-                throw refuse(call.getMethod(), secondWord(call.getMethodAsString()));
+                throw refuse(call.getMethod(), secondWord(call.getMethod(), call.getMethodAsString()));
             }
             receiver = Optional.of(expression(call.getObjectExpression()));
         }
@@ -482,6 +487,14 @@ final class TreeMaker {
         return Unit.of(name).isPresent()
                 ? "an amount is a number, a dot and a unit, such as 5." + name
                 : secondWord(name);
+    }
+
+    /** The first amount behind a word, its dot missing, is read as a second word as well. */
+    private String secondWord(Expression word, String met) {
+        Matcher amount = AMOUNT_WITHOUT_DOT.matcher(source.from(word.getLineNumber(), word.getColumnNumber()));
+        return amount.lookingAt() && Unit.of(amount.group(2)).isPresent()
+                ? "an amount is a number, a dot and a unit: " + amount.group(1) + "." + amount.group(2)
+                : secondWord(met);
     }
 
     private static String secondWord(String met) {

@@ -178,7 +178,8 @@ class AirTest {
         assertThat(DewPoint.leastSurface(celsius, humidity)).isCloseTo(surface, within(0.02));
     }
 
-    // a coatings glossary, 30 °C and 55 % give 20 °C; chart rows 90 and 80 % within 1 °F
+    // a coatings glossary: 30 °C and 55 % give 20 °C; a US chart: 70 °F and 65 % give 57 °F and a least surface of
+    // 62 °F (its margin is 5 °F), in a row that lies up to 2 °F low
     @Test
     void dewPointAgainstPublishedCharts() {
         assertThat(DewPoint.of(30, 55)).isCloseTo(20, within(0.5));

@@ -21,8 +21,11 @@ import java.util.concurrent.TimeUnit;
  */
 final class DangerRun {
 
-    /** Time for the start of a process and the first compilation in it, on a busy machine. */
-    private static final Duration START = Duration.ofSeconds(60);
+    /**
+     * Time for the start of a process and the first compilation in it. A busy machine has taken more than a minute; it is
+     * waited for in full only where a child says nothing at all.
+     */
+    private static final Duration START = Duration.ofMinutes(5);
 
     private final Path folder;
     private final Duration deadline;
