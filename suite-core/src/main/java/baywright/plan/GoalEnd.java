@@ -1,6 +1,7 @@
 package baywright.plan;
 
 import baywright.library.Goal;
+import baywright.library.State;
 import baywright.plan.Explanation.Where;
 import baywright.script.Nearest;
 import java.util.ArrayList;
@@ -26,13 +27,12 @@ public record GoalEnd(AskedGoal goal, List<Where> holds, List<Where> lacks) {
 
     /** The goals in their order; those that ask for nothing on this vehicle are left out, as no plan can miss them. */
     public static List<GoalEnd> of(Setting setting, List<AskedGoal> goals, Proof proof) {
-        StateIndex states = new StateIndex(setting.library().states());
         List<GoalEnd> ends = new ArrayList<>();
         for (AskedGoal goal : goals) {
             List<Where> holds = new ArrayList<>();
             List<Where> lacks = new ArrayList<>();
             for (Wish wish : goal.wishes()) {
-                List<String> zones = zones(wish, setting, states);
+                List<String> zones = zones(wish, setting);
                 List<String> with = zones.stream()
                         .filter(z -> proof.ends().getOrDefault(z, Set.of()).contains(wish.state()))
                         .toList();
@@ -47,13 +47,13 @@ public record GoalEnd(AskedGoal goal, List<Where> holds, List<Where> lacks) {
     }
 
     /** The rows on which a wish is looked for: a state of the vehicle as a whole is there or not, whatever the zones. */
-    static List<String> zones(Wish wish, Setting setting, StateIndex states) {
-        int state = states.of(wish.state());
+    static List<String> zones(Wish wish, Setting setting) {
+        State state = setting.library().stateById().get(wish.state());
         List<String> zones = ZoneChoice.resolve(wish.zones(), setting.shape()).stream()
                 .filter(z -> !z.equals(VehicleIndex.VEHICLE))
                 .toList();
-        boolean whole =
-                ComposeWishes.vehicleWide(wish) || (state >= 0 && !states.isZoneScope(state) && !zones.isEmpty());
+        boolean whole = ComposeWishes.vehicleWide(wish)
+                || (state != null && state.scope() != State.Scope.ZONE && !zones.isEmpty());
         return whole ? List.of(VehicleIndex.VEHICLE) : zones;
     }
 

@@ -67,7 +67,7 @@ public final class GoalTies {
             int state = states.of(wish.state());
             List<String> zones = state < 0
                     ? List.of()
-                    : GoalEnd.zones(wish, setting, states).stream()
+                    : GoalEnd.zones(wish, setting).stream()
                             .filter(zone -> leaves(account, state, zone))
                             .toList();
             if (!zones.isEmpty()) {

@@ -240,6 +240,7 @@ final class RuleBook {
     private final Map<Question, Asked> questions = new HashMap<>();
     private final Map<String, List<Entry>> byStage = new HashMap<>();
     private final Map<Set<String>, Integer> stepSets = new HashMap<>();
+    private final Map<List<String>, Integer> setOfNames = new HashMap<>();
     private final Map<String, int[]> setsOfStage = new HashMap<>();
     private final Map<String, Integer> goods = new HashMap<>();
     private final IdentityHashMap<CompiledTerms, int[]> goodsOfTerms = new IdentityHashMap<>();
@@ -296,6 +297,15 @@ final class RuleBook {
 
     /** The number of a set of stages, given by their ids and those of families. */
     private int steps(List<String> names) {
+        Integer known = setOfNames.get(names);
+        if (known == null) {
+            known = stepSets.computeIfAbsent(stages(names), s -> stepSets.size());
+            setOfNames.put(names, known);
+        }
+        return known;
+    }
+
+    private Set<String> stages(List<String> names) {
         Set<String> ids = new LinkedHashSet<>();
         Set<String> families = new LinkedHashSet<>();
         library.families().stream().map(Family::id).filter(names::contains).forEach(families::add);
@@ -304,7 +314,7 @@ final class RuleBook {
                 ids.add(stage.id());
             }
         }
-        return stepSets.computeIfAbsent(ids, s -> stepSets.size());
+        return ids;
     }
 
     private int goods(String what) {

@@ -59,8 +59,9 @@ final class StateIndex {
             ofVehicle[s] = Arrays.stream(parts[s]).noneMatch(this::isZoneScope);
         }
         BitSet[] implying = inverse(implied);
+        BitSet[] bringing = union(implied, madeOf);
         for (int s = 0; s < count; s++) {
-            BitSet brought = brought(s, implied, madeOf);
+            BitSet brought = plain(reach(s, bringing), madeOf);
             BitSet ended = new BitSet();
             brought.stream().forEach(b -> ended.or(opposites[b]));
             BitSet endedAll = withAll(ended, implying);
@@ -140,13 +141,13 @@ final class StateIndex {
         return all;
     }
 
-    private static BitSet brought(int s, BitSet[] implied, BitSet[] madeOf) {
-        BitSet[] both = new BitSet[implied.length];
+    private static BitSet[] union(BitSet[] one, BitSet[] other) {
+        BitSet[] both = new BitSet[one.length];
         for (int i = 0; i < both.length; i++) {
-            both[i] = (BitSet) implied[i].clone();
-            both[i].or(madeOf[i]);
+            both[i] = (BitSet) one[i].clone();
+            both[i].or(other[i]);
         }
-        return plain(reach(s, both), madeOf);
+        return both;
     }
 
     /** Without the worked-out states: those are never kept, only read off. */

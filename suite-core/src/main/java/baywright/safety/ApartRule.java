@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,13 +33,6 @@ final class ApartRule {
 
     private record Poured(Item item, StepWork by) {}
 
-    /** Two that were poured, by item and step; most zones of a vehicle see the same ones. */
-    private record Two(String item, String step, String otherItem, String otherStep) {
-        static Two of(Poured a, Poured b) {
-            return new Two(a.item().id(), a.by().step(), b.item().id(), b.by().step());
-        }
-    }
-
     /** What has been said of a step: a pair once, whatever brings it. */
     private record Said(String step, String pair) {}
 
@@ -46,7 +40,7 @@ final class ApartRule {
     private final Hazards hazards;
     private final List<Finding> findings = new ArrayList<>();
     private final Set<Said> said = new HashSet<>();
-    private final Map<Two, Optional<String>> known = new HashMap<>();
+    private final IdentityHashMap<Item, Parts> parts = new IdentityHashMap<>();
 
     ApartRule(SafetyCase all) {
         this.all = all;
@@ -61,20 +55,30 @@ final class ApartRule {
 
     // on a zone
 
+    /** Most zones of a vehicle see the same steps, so what two steps bring together is looked at once. */
     private void onZones() {
-        Map<String, List<Poured>> onZone = new LinkedHashMap<>();
-        for (StepWork work : all.work().steps()) {
-            List<Item> items = hazards.items(work);
+        List<StepWork> works = all.work().steps();
+        List<List<Poured>> poured = works.stream().map(this::poured).toList();
+        Map<String, List<Integer>> onZone = new HashMap<>();
+        for (int now = 0; now < works.size(); now++) {
+            StepWork work = works.get(now);
+            List<Poured> own = poured.get(now);
+            Map<Integer, List<SafetyReason>> known = new HashMap<>();
             Map<SafetyReason, Set<String>> met = new LinkedHashMap<>();
             for (StepWork.Part part : work.parts()) {
+                boolean rinses = sets(part.terms(), RINSED);
                 for (String zone : part.zones()) {
-                    List<Poured> there = onZone.computeIfAbsent(zone, z -> new ArrayList<>());
-                    int own = there.size();
-                    items.forEach(i -> there.add(new Poured(i, work)));
-                    pairs(there, own)
-                            .forEach(r -> met.computeIfAbsent(r, x -> new LinkedHashSet<>())
-                                    .add(zone));
-                    if (sets(part.terms(), RINSED)) {
+                    List<Integer> there = onZone.computeIfAbsent(zone, z -> new ArrayList<>());
+                    if (!own.isEmpty()) {
+                        there.add(now);
+                        for (int before : there) {
+                            boolean itself = before == now;
+                            known.computeIfAbsent(before, n -> pairs(poured.get(n), own, itself))
+                                    .forEach(r -> met.computeIfAbsent(r, x -> new LinkedHashSet<>())
+                                            .add(zone));
+                        }
+                    }
+                    if (rinses) {
                         there.clear();
                     }
                 }
@@ -83,18 +87,22 @@ final class ApartRule {
         }
     }
 
+    private List<Poured> poured(StepWork work) {
+        return hazards.items(work).stream().map(item -> new Poured(item, work)).toList();
+    }
+
     /**
-     * Pairs of which one is this step's and the other stands on the zone or is poured by the same step.
+     * Pairs of which one is poured by a step and the other stands there.
      *
-     * @param own place of the first that this step pours
+     * @param same whether both are what one step pours
      */
-    private List<SafetyReason> pairs(List<Poured> there, int own) {
+    private List<SafetyReason> pairs(List<Poured> there, List<Poured> own, boolean same) {
         List<SafetyReason> pairs = new ArrayList<>();
         for (int i = 0; i < there.size(); i++) {
-            for (int j = Math.max(own, i + 1); j < there.size(); j++) {
+            for (int j = same ? i + 1 : 0; j < own.size(); j++) {
                 Poured before = there.get(i);
-                Poured now = there.get(j);
-                known.computeIfAbsent(Two.of(before, now), two -> apart(before, now))
+                Poured now = own.get(j);
+                apart(before, now)
                         .ifPresent(why -> pairs.add(new SafetyReason.Meets(
                                 before.item().title(),
                                 now.item().title(),
@@ -125,34 +133,52 @@ final class ApartRule {
     }
 
     private Optional<String> paired(Poured a, Poured b) {
-        Hazards.Thing first = Hazards.thing(a.item());
-        Hazards.Thing second = Hazards.thing(b.item());
-        for (ApartPair pair : all.settings().apart()) {
-            if (pair.severity() == Severity.STOP && meet(pair, first, second)) {
+        List<ApartPair> pairs = all.settings().apart();
+        Parts first = parts(a.item());
+        Parts second = parts(b.item());
+        for (int p = 0; p < pairs.size(); p++) {
+            ApartPair pair = pairs.get(p);
+            if (pair.severity() == Severity.STOP && first.meet(second, p)) {
                 said.add(new Said(b.by().step(), pair.id()));
-                return Optional.of(why(pair, first, second));
+                return Optional.of(why(pair, Hazards.thing(a.item()), Hazards.thing(b.item())));
             }
         }
         return Optional.empty();
     }
 
+    private Parts parts(Item item) {
+        return parts.computeIfAbsent(
+                item, i -> Parts.of(List.of(Hazards.thing(i)), all.settings().apart()));
+    }
+
     // in a bay
 
-    /** Which pairs a presence brings the first and which the second of, by their places in the site's list. */
-    record Brought(Presence presence, BitSet first, BitSet second) {
-        static Brought of(Presence presence, List<ApartPair> pairs) {
+    /** Which pairs things bring the first and which the second of, by their places in the site's list. */
+    record Parts(BitSet first, BitSet second) {
+        static Parts of(List<Hazards.Thing> things, List<ApartPair> pairs) {
             BitSet first = new BitSet(pairs.size());
             BitSet second = new BitSet(pairs.size());
-            for (int i = 0; i < pairs.size(); i++) {
-                ApartPair pair = pairs.get(i);
-                first.set(i, presence.things().stream().anyMatch(t -> t.fits(pair.first())));
-                second.set(i, presence.things().stream().anyMatch(t -> t.fits(pair.second())));
+            for (int p = 0; p < pairs.size(); p++) {
+                for (Hazards.Thing thing : things) {
+                    if (thing.fits(pairs.get(p).first())) {
+                        first.set(p);
+                    }
+                    if (thing.fits(pairs.get(p).second())) {
+                        second.set(p);
+                    }
+                }
             }
-            return new Brought(presence, first, second);
+            return new Parts(first, second);
         }
 
-        boolean canMeet(Brought other, int pair) {
+        /** Whether the things of both may be a pair. */
+        boolean canMeet(Parts other, int pair) {
             return (first.get(pair) && other.second.get(pair)) || (second.get(pair) && other.first.get(pair));
+        }
+
+        /** Whether one thing and another are a pair: what is both parts of it meets neither. */
+        boolean meet(Parts other, int pair) {
+            return canMeet(other, pair) && !(first.get(pair) && other.first.get(pair));
         }
 
         boolean hasPart(int pair) {
@@ -160,8 +186,23 @@ final class ApartRule {
         }
     }
 
+    /** A presence with the parts of pairs that it brings. */
+    record Brought(Presence presence, Parts parts) {
+        boolean canMeet(Brought other, int pair) {
+            return parts.canMeet(other.parts, pair);
+        }
+
+        boolean hasPart(int pair) {
+            return parts.hasPart(pair);
+        }
+    }
+
+    /** A step brings the same whenever it comes. */
     static List<Brought> brought(List<Presence> presences, List<ApartPair> pairs) {
-        return presences.stream().map(p -> Brought.of(p, pairs)).toList();
+        IdentityHashMap<List<Hazards.Thing>, Parts> known = new IdentityHashMap<>();
+        return presences.stream()
+                .map(p -> new Brought(p, known.computeIfAbsent(p.things(), things -> Parts.of(things, pairs))))
+                .toList();
     }
 
     /** Most steps bring neither part of most pairs, so that all steps need not be held against each other. */

@@ -29,6 +29,11 @@ public final class Booked {
         return job;
     }
 
+    /** What it was judged by, nobody else being there. */
+    public SafetyCase alone() {
+        return all;
+    }
+
     /** Whether its times are known, not only guessed from the order of its steps. */
     boolean isTimed() {
         return !all.spells().isEmpty();

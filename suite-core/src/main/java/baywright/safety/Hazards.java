@@ -122,12 +122,17 @@ final class Hazards {
     record Thing(String title, boolean isItem, Set<String> tokens) {
         /** Whether one of the selectors fits; a piece of equipment also by a part of its name. */
         boolean fits(List<String> selectors) {
-            return selectors.stream()
-                    .anyMatch(s -> tokens.contains(s)
-                            || (s.startsWith(EQUIPMENT)
-                                    && tokens.stream()
-                                            .anyMatch(t -> t.startsWith(EQUIPMENT)
-                                                    && t.contains(s.substring(EQUIPMENT.length())))));
+            for (String selector : selectors) {
+                if (tokens.contains(selector) || (selector.startsWith(EQUIPMENT) && isCalled(selector))) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean isCalled(String selector) {
+            String name = selector.substring(EQUIPMENT.length());
+            return tokens.stream().anyMatch(t -> t.startsWith(EQUIPMENT) && t.contains(name));
         }
     }
 

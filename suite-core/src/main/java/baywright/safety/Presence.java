@@ -3,6 +3,7 @@ package baywright.safety;
 import baywright.plan.StepWork;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,10 +29,15 @@ record Presence(StepWork work, String bay, LocalDateTime from, LocalDateTime to,
     static List<Presence> of(SafetyCase all, List<DayBook.Stint> stints) {
         Hazards hazards = new Hazards(all);
         List<Presence> presences = new ArrayList<>();
+        IdentityHashMap<StepWork, List<Hazards.Thing>> things = new IdentityHashMap<>();
         for (int i = 0; i < stints.size(); i++) {
             DayBook.Stint stint = stints.get(i);
             presences.add(new Presence(
-                    stint.work(), stint.bay(), stint.from(), end(stints, i), hazards.things(stint.work())));
+                    stint.work(),
+                    stint.bay(),
+                    stint.from(),
+                    end(stints, i),
+                    things.computeIfAbsent(stint.work(), work -> List.copyOf(hazards.things(work)))));
         }
         return presences;
     }

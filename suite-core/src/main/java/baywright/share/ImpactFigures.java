@@ -74,14 +74,23 @@ public record ImpactFigures(
         if (findings.equals(other.findings)) {
             return List.of();
         }
+        Map<Finding, Integer> alike = new HashMap<>();
+        other.findings.forEach(f -> alike.merge(f, 1, Integer::sum));
+        List<Finding> own = findings.stream().filter(f -> !takeOne(alike, f)).toList();
         Map<String, Integer> there = new HashMap<>();
-        other.findings.forEach(f -> there.merge(Fingerprint.of(f), 1, Integer::sum));
+        alike.forEach((finding, times) -> there.merge(Fingerprint.of(finding), times, Integer::sum));
         List<Finding> more = new ArrayList<>();
-        for (Finding finding : findings) {
-            if (there.merge(Fingerprint.of(finding), -1, Integer::sum) < 0) {
+        for (Finding finding : own) {
+            if (!takeOne(there, Fingerprint.of(finding))) {
                 more.add(finding);
             }
         }
         return more;
+    }
+
+    private static <T> boolean takeOne(Map<T, Integer> from, T one) {
+        boolean there = from.containsKey(one);
+        from.computeIfPresent(one, (f, times) -> times == 1 ? null : times - 1);
+        return there;
     }
 }

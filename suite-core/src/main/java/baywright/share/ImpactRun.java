@@ -136,6 +136,9 @@ final class ImpactRun {
 
     private Optional<Moved> moved(Job job, BitSet noticed) {
         WorkedJob was = before.workOneOfMany(job);
+        if (noticesRulesAlone(noticed) && papers.newest(job).isEmpty() && after.provesTheSame(job, was)) {
+            return Optional.empty();
+        }
         WorkedJob is = after.workOneOfMany(job);
         ImpactFigures from = ImpactFigures.of(was);
         ImpactFigures to = ImpactFigures.of(is);
@@ -146,6 +149,10 @@ final class ImpactRun {
             return Optional.empty();
         }
         return Optional.of(new Moved(from, to, moves ? causes(job, noticed, from, to) : List.of(), paper));
+    }
+
+    private boolean noticesRulesAlone(BitSet noticed) {
+        return noticed.stream().allMatch(i -> changes.get(i).kind() == ImpactChange.Kind.RULE);
     }
 
     private List<ImpactCause> causes(Job job, BitSet noticed, ImpactFigures from, ImpactFigures to) {

@@ -97,6 +97,13 @@ final class Neighbours {
         return known;
     }
 
+    /** What a job says to those beside it, where somebody asked already. */
+    Optional<Booked> known(Job other) {
+        return Optional.ofNullable(booked.get(other.id()))
+                .filter(known -> known.job().equals(other))
+                .map(Beside::booked);
+    }
+
     /** What a job says to those beside it. */
     Booked booked(Job other) {
         if (like.isPresent() && alike.test(other)) {

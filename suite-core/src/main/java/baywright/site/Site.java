@@ -425,8 +425,37 @@ public final class Site {
 
     /** The same without ways out of what hurts people, for those who work many jobs. */
     public WorkedJob workOneOfMany(Job job) {
+        return work(job, judged(job));
+    }
+
+    /** The proof of a job that others stand beside is known from what it says to them. */
+    private JudgedJob judged(Job job) {
+        if (neighbours.known(job).isPresent()) {
+            SafetyCase alone = neighbours.known(job).get().alone();
+            SafetyCase safe = safetyCase(job, alone.setting(), alone.proof(), alone.work());
+            return new JudgedJob(
+                    job,
+                    alone.setting(),
+                    alone.proof(),
+                    alone.work(),
+                    Leaning.NONE,
+                    safe,
+                    SafetyCheck.withoutRemedies(safe));
+        }
         Setting setting = setting(job);
-        return work(job, judgeOneOfMany(job, setting, Prover.forSetting(setting)));
+        return judgeOneOfMany(job, setting, Prover.forSetting(setting));
+    }
+
+    /**
+     * Whether a job that was worked with another library has an equal proof with this one. If it notices nothing of this
+     * library but other rules, it then comes to the same: rules change neither what steps take nor what they bring.
+     */
+    public boolean provesTheSame(Job job, WorkedJob with) {
+        Proof proof = neighbours
+                .known(job)
+                .map(booked -> booked.alone().proof())
+                .orElseGet(() -> Prover.prove(setting(job), job.plan()));
+        return proof.equals(with.proof());
     }
 
     private WorkedJob work(Job job, JudgedJob judged) {
