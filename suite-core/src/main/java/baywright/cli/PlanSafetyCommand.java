@@ -88,7 +88,10 @@ final class PlanSafetyCommand implements Callable<Integer> {
         new SafetySheet(session, html, pdf, language)
                 .write(
                         opened.site(),
-                        locale -> HazardSheet.of(opened.site().shop().name(), SafetySheet.part(shown, locale), locale));
+                        locale -> HazardSheet.of(
+                                opened.site().shop().name(),
+                                SafetySheet.part(shown, SafetySheet.onPaper(opened.site(), shown, locale)),
+                                locale));
         if (session.json()) {
             ObjectNode answer = json(shown, findings);
             apply.ifPresent(n -> answer.put("applied", n));

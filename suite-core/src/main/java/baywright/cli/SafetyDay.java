@@ -1,6 +1,7 @@
 package baywright.cli;
 
 import baywright.plan.Finding;
+import baywright.plan.FindingText;
 import baywright.plan.Severity;
 import baywright.safety.HazardSheet;
 import baywright.site.JudgedJob;
@@ -16,6 +17,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 
 /** What may hurt people on one day of the shop, over all its jobs. */
 final class SafetyDay {
@@ -52,8 +54,10 @@ final class SafetyDay {
     }
 
     int show() {
-        HazardSheet sheet = sheet(session.console().locale());
-        paper.write(site, this::sheet);
+        Locale reader = session.console().locale();
+        HazardSheet sheet =
+                sheet(reader, job -> new FindingText(job.setting(), job.job().plan(), reader));
+        paper.write(site, locale -> sheet(locale, job -> SafetySheet.onPaper(site, job, locale)));
         if (session.json()) {
             Answers.print(session, json(sheet));
         } else {
@@ -63,9 +67,10 @@ final class SafetyDay {
         return stopped ? ExitStatus.STOPPED : ExitStatus.FINE;
     }
 
-    private HazardSheet sheet(Locale locale) {
-        List<HazardSheet.Part> parts =
-                jobs.stream().map(j -> SafetySheet.part(j, locale)).toList();
+    private HazardSheet sheet(Locale locale, Function<JudgedJob, FindingText> sentences) {
+        List<HazardSheet.Part> parts = jobs.stream()
+                .map(job -> SafetySheet.part(job, sentences.apply(job)))
+                .toList();
         return HazardSheet.ofDay(site.shop().name(), day, parts, locale);
     }
 

@@ -29,13 +29,16 @@ final class SafetySheet {
         this.language = language;
     }
 
-    /** A job as a part of a sheet, its findings in words. */
-    static HazardSheet.Part part(JudgedJob judged, Locale locale) {
-        return new HazardSheet.Part(
-                judged.job().title(),
-                judged.safe(),
-                judged.safety(),
-                new FindingText(judged.setting(), judged.job().plan(), locale));
+    /** A job as a part of a sheet. */
+    static HazardSheet.Part part(JudgedJob judged, FindingText sentences) {
+        return new HazardSheet.Part(judged.job().title(), judged.safe(), judged.safety(), sentences);
+    }
+
+    /** Words for a job's findings on a sheet in a language. */
+    static FindingText onPaper(Site site, JudgedJob judged, Locale locale) {
+        return site.workspace()
+                .words(locale.getLanguage())
+                .findings(judged.setting(), judged.job().plan(), locale);
     }
 
     /** Nothing when no file was asked for. The language is the shop's unless another is named. */

@@ -110,7 +110,7 @@ final class CardDraft {
     }
 
     private HazardSheet sheet() {
-        FindingText sentences = new FindingText(worked.setting(), worked.job().plan(), locale);
+        FindingText sentences = words.findings(worked.setting(), worked.job().plan(), locale);
         return HazardSheet.of(
                 site.shop().name(),
                 new HazardSheet.Part(worked.job().title(), worked.safe(), worked.safety(), sentences),
@@ -155,8 +155,12 @@ final class CardDraft {
                 .map(input -> texts.of(
                         "card.input",
                         words.said(input.name()),
-                        words.said(String.valueOf(step.with().get(input.name()).raw()))))
+                        set(String.valueOf(step.with().get(input.name()).raw()))))
                 .toList();
+    }
+
+    private String set(String value) {
+        return texts.find("input." + value).orElse(words.said(value));
     }
 
     private List<Material> materials(StepWork work) {

@@ -53,6 +53,8 @@ public final class CardHtml {
         }
         card.arrives().ifPresent(at -> field("meta.arrives", numbers.moment(at)));
         card.wanted().ifPresent(at -> field("meta.wanted", numbers.moment(at)));
+        page.put("p class=\"small\"", texts.of("card.read-first"));
+        page.put("p class=\"hash\"", texts.of("proof.library", card.library()));
         if (!card.notes().isEmpty()) {
             page.put("h2", texts.of("card.notes")).open("ul");
             for (ZoneNote note : card.notes()) {
@@ -61,8 +63,6 @@ public final class CardHtml {
             page.shut("ul");
         }
         card.days().forEach(this::day);
-        page.put("p class=\"small\"", texts.of("card.foot"));
-        page.put("p class=\"hash\"", texts.of("proof.library", card.library()));
         page.raw("</div>\n");
     }
 
@@ -128,15 +128,15 @@ public final class CardHtml {
     private void thin(StepCard step) {
         for (ThinZone zone : step.thin()) {
             zone.lowest()
-                    .ifPresent(film ->
-                            page.put("p class=\"warn\"", texts.of("card.thin", zone.zone(), numbers.number(film, 0))));
+                    .ifPresent(film -> page.put(
+                            "p class=\"warn\"", texts.of("card.thin", capital(zone.zone()), numbers.number(film, 0))));
         }
         String unread = step.thin().stream()
                 .filter(zone -> zone.lowest().isEmpty())
                 .map(ThinZone::zone)
                 .collect(Collectors.joining(", "));
         if (!unread.isEmpty()) {
-            page.put("p class=\"warn\"", texts.of("card.unread", unread));
+            page.put("p class=\"warn\"", texts.of("card.unread", capital(unread)));
         }
     }
 

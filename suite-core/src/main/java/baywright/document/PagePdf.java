@@ -38,6 +38,7 @@ public final class PagePdf {
             builder.useFont(() -> face("Regular"), FAMILY, 400, FontStyle.NORMAL, true);
             builder.useFont(() -> face("Bold"), FAMILY, 700, FontStyle.NORMAL, true);
             builder.useFont(() -> face("Italic"), FAMILY, 400, FontStyle.ITALIC, true);
+            builder.useUnicodeLineBreaker(new LineBreaks());
             builder.usePdfUaAccessibility(true);
             builder.withHtmlContent(html.replace("<!DOCTYPE html>\n", ""), null);
             builder.withProducer("Baywright");

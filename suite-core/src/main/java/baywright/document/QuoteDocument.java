@@ -162,8 +162,18 @@ public record QuoteDocument(
         }
     }
 
-    /** Net and tax add up to gross. */
-    public record Amounts(Money net, Money tax, Money gross) {}
+    /**
+     * Net and tax add up to gross.
+     *
+     * @param discount what was let off before {@code net}, above zero; empty: nothing
+     */
+    public record Amounts(Optional<Money> discount, Money net, Money tax, Money gross) {
+
+        /** Net before anything is let off: what the lines of the sum add up to. */
+        public Money undiscounted() {
+            return discount.map(net::plus).orElse(net);
+        }
+    }
 
     /**
      * What the customer is told.

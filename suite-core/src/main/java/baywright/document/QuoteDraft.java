@@ -12,6 +12,7 @@ import baywright.money.LineKind;
 import baywright.money.Part;
 import baywright.money.Price;
 import baywright.money.Quote;
+import baywright.money.Range;
 import baywright.money.Rounding;
 import baywright.money.TaxRule;
 import baywright.plan.Step;
@@ -68,8 +69,9 @@ final class QuoteDraft {
 
     QuoteDocument document() {
         Found found = new Found(worked, shape, zones, words, texts);
-        List<Part> parts = quote.parts();
-        boolean hasBase = !parts.isEmpty() && parts.get(0).priority() == Priority.MUST;
+        List<Offered> offers = offers();
+        boolean hasBase = !offers.isEmpty() && offers.get(0).first() == Priority.MUST;
+        Optional<Offered> base = hasBase ? Optional.of(offers.get(0)) : Optional.empty();
         return new QuoteDocument(
                 locale.toLanguageTag(),
                 from(site.shop()),
@@ -82,13 +84,11 @@ final class QuoteDraft {
                 job.wanted(),
                 job.wishes(),
                 found.all(),
-                hasBase ? chapters(parts.get(0)) : List.of(),
-                choices(
-                        hasBase ? parts.subList(1, parts.size()) : parts,
-                        hasBase ? Optional.of(parts.get(0)) : Optional.empty()),
+                base.map(this::chapters).orElse(List.of()),
+                choices(hasBase ? offers.subList(1, offers.size()) : offers, base),
                 new Exclusions(site.shop(), worked, shape, zones, texts).all(),
                 new Risks(worked, quote, zones, words, texts).all(),
-                sums(),
+                sums(offers),
                 new QuoteDocument.Proof(
                         quote.proof().library(),
                         quote.proof().inputs(),
@@ -113,12 +113,52 @@ final class QuoteDraft {
 
     // work and options
 
-    /** Exact net amounts of one priority by step, or by the family or item of the whole job. */
-    private Map<String, BigDecimal> exact(Priority priority, boolean ofSteps) {
+    /**
+     * What the customer may say yes to by itself: one priority, or several where the first cannot be done without what is
+     * wanted less.
+     *
+     * @param priorities in order
+     * @param upTo       the price with everything before
+     * @param total      its figures
+     */
+    private record Offered(List<Priority> priorities, Range upTo, Amounts total) {
+        private Priority first() {
+            return priorities.get(0);
+        }
+    }
+
+    private List<Offered> offers() {
+        List<Offered> offers = new ArrayList<>();
+        List<Priority> together = new ArrayList<>();
+        for (Part part : quote.parts()) {
+            together.add(part.priority());
+            boolean last = part.priority()
+                    == quote.parts().get(quote.parts().size() - 1).priority();
+            if (last || !worked.judged().leaning().broken().contains(part.priority())) {
+                offers.add(new Offered(
+                        List.copyOf(together), part.upTo(), amounts(part.upTo().low(), discount(part.priority()))));
+                together.clear();
+            }
+        }
+        return offers;
+    }
+
+    /** What is let off a priority and those before it, to the coin. */
+    private Money discount(Priority last) {
+        BigDecimal exact = quote.ledger()
+                .totalUpTo(LineKind.DISCOUNT, last)
+                .add(quote.ledger().totalUpTo(LineKind.MATERIAL_DISCOUNT, last));
+        return Rounding.toCoins(quote.price().net().getCurrencyUnit(), exact.negate(), TaxRule.PRICES);
+    }
+
+    /** Exact net amounts before discount of some priorities by step, or by the family or item of the whole job. */
+    private Map<String, BigDecimal> exact(List<Priority> priorities, boolean ofSteps) {
         Map<String, BigDecimal> sums = new LinkedHashMap<>();
         for (LedgerLine line : quote.ledger().lines()) {
-            boolean counts = line.priority() == priority
+            boolean counts = priorities.contains(line.priority())
                     && line.kind().column() == LineKind.Column.PRICE
+                    && line.kind() != LineKind.DISCOUNT
+                    && line.kind() != LineKind.MATERIAL_DISCOUNT
                     && line.step().isPresent() == ofSteps;
             if (counts) {
                 sums.merge(line.step().orElse(line.subject()), line.amount(), BigDecimal::add);
@@ -127,28 +167,28 @@ final class QuoteDraft {
         return sums;
     }
 
-    /** Steps of a priority by their stage, in order of first use. */
-    private Map<String, List<StepWork>> byStage(Priority priority) {
+    /** Steps of some priorities by their stage, in order of first use. */
+    private Map<String, List<StepWork>> byStage(List<Priority> priorities) {
         Map<String, List<StepWork>> byStage = new LinkedHashMap<>();
         works.values().stream()
-                .filter(work -> steps.get(work.step()).priority() == priority)
+                .filter(work -> priorities.contains(steps.get(work.step()).priority()))
                 .forEach(work -> byStage.computeIfAbsent(work.stage(), s -> new ArrayList<>())
                         .add(work));
         return byStage;
     }
 
-    private List<Chapter> chapters(Part base) {
+    private List<Chapter> chapters(Offered base) {
         Map<String, List<Task>> tasks = new LinkedHashMap<>();
         Map<String, BigDecimal> nets = new LinkedHashMap<>();
-        Map<String, BigDecimal> ofSteps = exact(base.priority(), true);
-        byStage(base.priority()).forEach((stage, uses) -> {
+        Map<String, BigDecimal> ofSteps = exact(base.priorities(), true);
+        byStage(base.priorities()).forEach((stage, uses) -> {
             String family = uses.get(0).family();
             tasks.computeIfAbsent(family, f -> new ArrayList<>()).add(task(stage, uses));
             uses.forEach(use -> nets.merge(family, ofSteps.getOrDefault(use.step(), BigDecimal.ZERO), BigDecimal::add));
         });
-        exact(base.priority(), false)
+        exact(base.priorities(), false)
                 .forEach((subject, net) -> nets.merge(tasks.containsKey(subject) ? subject : "", net, BigDecimal::add));
-        List<Money> coins = Coins.shared(base.upTo().low().net(), List.copyOf(nets.values()));
+        List<Money> coins = Coins.shared(base.total().undiscounted(), List.copyOf(nets.values()));
         List<Chapter> chapters = new ArrayList<>();
         for (String family : nets.keySet()) {
             String title = family.isEmpty() ? texts.of("work.extra") : family(family);
@@ -157,37 +197,40 @@ final class QuoteDraft {
         return chapters;
     }
 
-    private List<Choice> choices(List<Part> parts, Optional<Part> base) {
+    private List<Choice> choices(List<Offered> offers, Optional<Offered> base) {
         List<Choice> choices = new ArrayList<>();
-        Optional<Price> before = base.map(part -> part.upTo().low());
-        for (Part part : parts) {
-            Price total = part.upTo().low();
+        Optional<Amounts> before = base.map(Offered::total);
+        for (Offered offer : offers) {
+            Amounts total = offer.total();
             Amounts adds = before.map(b -> new Amounts(
+                            letOff(total.undiscounted()
+                                    .minus(total.net())
+                                    .minus(b.undiscounted().minus(b.net()))),
                             total.net().minus(b.net()),
                             total.tax().minus(b.tax()),
                             total.gross().minus(b.gross())))
-                    .orElseGet(() -> amounts(total));
-            choices.add(choice(part.priority(), adds, amounts(total)));
+                    .orElse(total);
+            choices.add(choice(offer.priorities(), adds, total));
             before = Optional.of(total);
         }
         return choices;
     }
 
-    private Choice choice(Priority priority, Amounts adds, Amounts total) {
-        Map<String, BigDecimal> ofSteps = exact(priority, true);
+    private Choice choice(List<Priority> priorities, Amounts adds, Amounts total) {
+        Map<String, BigDecimal> ofSteps = exact(priorities, true);
         List<Task> tasks = new ArrayList<>();
         List<BigDecimal> nets = new ArrayList<>();
-        byStage(priority).forEach((stage, uses) -> {
+        byStage(priorities).forEach((stage, uses) -> {
             tasks.add(task(stage, uses));
             nets.add(uses.stream()
                     .map(use -> ofSteps.getOrDefault(use.step(), BigDecimal.ZERO))
                     .reduce(BigDecimal.ZERO, BigDecimal::add));
         });
-        nets.add(exact(priority, false).values().stream().reduce(BigDecimal.ZERO, BigDecimal::add));
-        List<Money> coins = Coins.shared(adds.net(), nets);
+        nets.add(exact(priorities, false).values().stream().reduce(BigDecimal.ZERO, BigDecimal::add));
+        List<Money> coins = Coins.shared(adds.undiscounted(), nets);
         List<Priced> priced = new ArrayList<>();
         tasks.forEach(task -> priced.add(new Priced(task, coins.get(priced.size()))));
-        return new Choice(priority, priced, coins.get(tasks.size()), adds, total);
+        return new Choice(priorities.get(0), priced, coins.get(tasks.size()), adds, total);
     }
 
     private Task task(String id, List<StepWork> uses) {
@@ -211,35 +254,36 @@ final class QuoteDraft {
 
     // price
 
-    private QuoteDocument.Sums sums() {
-        Price all = quote.price();
-        Price base = quote.parts().isEmpty() ? all : quote.parts().get(0).upTo().low();
-        Money high = quote.parts().isEmpty()
-                ? quote.range().high().gross()
-                : quote.parts().get(0).upTo().high().gross();
+    private QuoteDocument.Sums sums(List<Offered> offers) {
+        Amounts all = amounts(quote.price(), discount(Priority.COULD));
+        Amounts base = offers.isEmpty() ? all : offers.get(0).total();
+        Money high =
+                (offers.isEmpty() ? quote.range() : offers.get(0).upTo()).high().gross();
         return new QuoteDocument.Sums(
-                amounts(base),
-                amounts(all),
+                base,
+                all,
                 high,
                 quote.range().high().gross(),
                 quote.range().contingencyPercent(),
                 quote.terms().tax().name(),
                 quote.terms().tax().percent(),
                 quote.terms().depositPercent(),
-                deposit(base),
+                deposit(base.gross()),
                 quote.deposit());
     }
 
-    private Money deposit(Price price) {
+    private Money deposit(Money gross) {
         return Rounding.toCoins(
-                price.gross().getCurrencyUnit(),
-                price.gross()
-                        .getAmount()
-                        .multiply(quote.terms().depositPercent().movePointLeft(2)),
+                gross.getCurrencyUnit(),
+                gross.getAmount().multiply(quote.terms().depositPercent().movePointLeft(2)),
                 TaxRule.PRICES);
     }
 
-    private static Amounts amounts(Price price) {
-        return new Amounts(price.net(), price.tax(), price.gross());
+    private static Amounts amounts(Price price, Money discount) {
+        return new Amounts(letOff(discount), price.net(), price.tax(), price.gross());
+    }
+
+    private static Optional<Money> letOff(Money discount) {
+        return Optional.of(discount).filter(Money::isPositive);
     }
 }

@@ -65,7 +65,6 @@ public final class QuoteHtml {
         exclusions();
         risks();
         acceptance();
-        proof();
     }
 
     private void letterhead() {
@@ -155,7 +154,9 @@ public final class QuoteHtml {
     }
 
     private void film(PanelFilm film) {
-        page.open("tr").put("td", film.zone()).put("td class=\"n\"", film.count() == 0 ? "–" : "" + film.count());
+        page.open("tr")
+                .put("td", capital(film.zone()))
+                .put("td class=\"n\"", film.count() == 0 ? "–" : "" + film.count());
         number(film.lowest());
         number(film.mean());
         number(film.highest());
@@ -180,7 +181,12 @@ public final class QuoteHtml {
         }
         page.put("h2", texts.of("work.heading"));
         quote.work().forEach(this::chapter);
-        page.put("p class=\"small\"", texts.of("work.net", quote.sums().taxName()));
+        boolean discounted = quote.sums().base().discount().isPresent();
+        page.put(
+                "p class=\"small\"",
+                texts.of(
+                        discounted ? "work.net.discounted" : "work.net",
+                        quote.sums().taxName()));
     }
 
     /** The heading is kept with the first task by a table of their own; a row alone would be left at a sheet's end. */
@@ -232,6 +238,10 @@ public final class QuoteHtml {
         if (!choice.extra().isZero()) {
             sum("keep", texts.of("work.extra"), choice.extra());
         }
+        choice.adds().discount().ifPresent(letOff -> {
+            sum("sum keep", texts.of("sum.before"), choice.adds().undiscounted());
+            sum("sum keep", texts.of("sum.discount"), letOff.negated());
+        });
         sum("sum keep", texts.of("choice.net"), choice.adds().net());
         sum("sum keep", tax(), choice.adds().tax());
         sum("total", texts.of("choice.adds"), choice.adds().gross());
@@ -263,6 +273,15 @@ public final class QuoteHtml {
         }
         page.shut("tr").raw("</thead><tbody>\n");
         Amounts base = both ? sums.base() : sums.all();
+        if (base.discount().isPresent() || sums.all().discount().isPresent()) {
+            row(
+                    "",
+                    texts.of("sum.before"),
+                    both,
+                    base.undiscounted(),
+                    sums.all().undiscounted());
+            row("", texts.of("sum.discount"), both, letOff(base), letOff(sums.all()));
+        }
         row("", texts.of("sum.net"), both, base.net(), sums.all().net());
         row("", tax(), both, base.tax(), sums.all().tax());
         row("total", texts.of("sum.gross"), both, base.gross(), sums.all().gross());
@@ -282,6 +301,10 @@ public final class QuoteHtml {
         }
         page.put("p", texts.of("price.valid", numbers.day(quote.reference().validUntil())));
         page.raw("</div>\n");
+    }
+
+    private static Money letOff(Amounts amounts) {
+        return amounts.net().minus(amounts.undiscounted());
     }
 
     private void row(String kind, String what, boolean both, Money base, Money all) {
@@ -342,12 +365,15 @@ public final class QuoteHtml {
                 "<table><tr><td class=\"line\" style=\"width: 44%\">&#160;</td><td style=\"border: 0; width: 6%\"></td>"
                         + "<td class=\"line\">&#160;</td></tr><tr class=\"sum\">");
         page.put("td class=\"small\"", texts.of("accept.place")).raw("<td></td>");
-        page.put("td class=\"small\"", texts.of("accept.signature")).raw("</tr></table></div>\n");
+        page.put("td class=\"small\"", texts.of("accept.signature")).raw("</tr></table>\n");
+        proof();
+        page.raw("</div>\n");
     }
 
+    /** Stands with what is signed, so that it is never alone on a sheet. */
     private void proof() {
         QuoteDocument.Proof proof = quote.proof();
-        page.raw("<div class=\"keeptogether small\">").put("h3", texts.of("proof.heading"));
+        page.raw("<div class=\"small\">").put("h3", texts.of("proof.heading"));
         page.put("p", texts.of("proof.lead", numbers.moment(proof.at())));
         page.put("p class=\"hash\"", texts.of("proof.library", proof.library()));
         page.put("p class=\"hash\"", texts.of("proof.inputs", proof.inputs()));

@@ -1,8 +1,15 @@
 package baywright.plan;
 
+import baywright.library.Stage;
+import baywright.vehicle.Shape;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,9 +17,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
-/** Words findings for people: one line, in a language, with the titles of the plan's stages and zones. */
+/**
+ * Words findings for people: one line, with the titles of the plan's stages and zones. In the program the words are the
+ * program's own whatever the reader's locale; on paper they are of the paper's language as far as there are any.
+ */
 public final class FindingText {
 
     private static final int ZONES_NAMED = 4;
@@ -26,31 +38,77 @@ public final class FindingText {
     private final Map<String, String> steps;
     private final ZoneNames zones;
     private final boolean everyZone;
+    private final Locale paper;
+    private final UnaryOperator<String> said;
 
-    /** For the findings of one plan; a language without texts of its own gets the English ones. */
+    /** For the findings of one plan. */
     public FindingText(Setting setting, Plan plan, Locale locale) {
         this(setting, plan, locale, false);
     }
 
     /** The same, which names every zone where {@code everyZone} is set, however many they are. */
     public FindingText(Setting setting, Plan plan, Locale locale, boolean everyZone) {
-        this.everyZone = everyZone;
+        this(
+                locale,
+                bundle(Locale.ROOT),
+                StepNames.of(setting, plan, Locale.ENGLISH, Stage::title),
+                new ZoneNames(setting.shape(), Locale.ENGLISH),
+                everyZone,
+                null,
+                UnaryOperator.identity());
+    }
+
+    private FindingText(
+            Locale locale,
+            ResourceBundle texts,
+            Map<String, String> steps,
+            ZoneNames zones,
+            boolean everyZone,
+            Locale paper,
+            UnaryOperator<String> said) {
         this.locale = locale;
-        texts = ResourceBundle.getBundle(
+        this.texts = texts;
+        this.steps = steps;
+        this.zones = zones;
+        this.everyZone = everyZone;
+        this.paper = paper;
+        this.said = said;
+    }
+
+    /**
+     * For a paper in a language; what has no words in it stays English.
+     *
+     * @param shape  the vehicle with its zones by the language's words
+     * @param titles a stage's title in it
+     * @param said   what else a script, an item or the shop says, in it
+     */
+    public static FindingText onPaper(
+            Setting setting,
+            Plan plan,
+            Locale locale,
+            Shape shape,
+            Function<Stage, String> titles,
+            UnaryOperator<String> said) {
+        return new FindingText(
+                locale,
+                bundle(locale),
+                StepNames.of(setting, plan, locale, titles),
+                new ZoneNames(shape, locale),
+                false,
+                locale,
+                said);
+    }
+
+    private static ResourceBundle bundle(Locale locale) {
+        return ResourceBundle.getBundle(
                 "baywright.plan.findings",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        steps = StepNames.of(setting, plan, locale);
-        zones = new ZoneNames(setting.shape(), locale);
     }
 
     /** A few words for a code, as a heading. */
     public static String title(String code, Locale locale) {
-        return ResourceBundle.getBundle(
-                        "baywright.plan.findings",
-                        locale,
-                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES))
-                .getString("title." + code);
+        return bundle(locale).getString("title." + code);
     }
 
     /** The sentence: where, what, and the causes from the nearest one back; no full stop. */
@@ -110,9 +168,38 @@ public final class FindingText {
         values.add(finding.step().map(this::step).orElse(""));
         values.add(zone);
         for (Object value : reason.values()) {
-            values.add(value instanceof Reason.StepName name ? step(name.id()) : value);
+            values.add(shown(value));
         }
         return say(reason.key(), values.toArray());
+    }
+
+    /** Figures and days the way of the paper; in the program days as files have them and figures with a point. */
+    private Object shown(Object value) {
+        if (value instanceof Reason.StepName name) {
+            return step(name.id());
+        } else if (value instanceof String text) {
+            return said.apply(text);
+        } else if (value instanceof BigDecimal figure) {
+            return paper == null ? figure.toPlainString() : figure(figure);
+        } else if (value instanceof LocalDateTime at) {
+            return paper == null
+                    ? at.toString().replace('T', ' ')
+                    : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                            .withLocale(paper)
+                            .format(at);
+        } else if (value instanceof LocalDate day && paper != null) {
+            return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
+                    .withLocale(paper)
+                    .format(day);
+        }
+        return value;
+    }
+
+    private String figure(BigDecimal figure) {
+        NumberFormat format = NumberFormat.getInstance(paper);
+        format.setMinimumFractionDigits(Math.max(0, figure.scale()));
+        format.setMaximumFractionDigits(Math.max(0, figure.scale()));
+        return format.format(figure);
     }
 
     private String read(Map<String, String> read) {

@@ -35,7 +35,7 @@ public sealed interface SafetyReason extends Reason.Beyond {
         @Override
         public List<Object> values() {
             Object who = name.isEmpty() ? hand : name;
-            return List.of(day.toString(), who, value.toPlainString(), border.toPlainString(), points.toPlainString());
+            return List.of(day, who, value, border, points);
         }
     }
 
@@ -71,7 +71,7 @@ public sealed interface SafetyReason extends Reason.Beyond {
 
         @Override
         public List<Object> values() {
-            return List.of(there.toPlainString(), bay, wanted.toPlainString());
+            return List.of(there, bay, wanted);
         }
     }
 
@@ -92,12 +92,12 @@ public sealed interface SafetyReason extends Reason.Beyond {
     record Acknowledged(Caution caution, String by, LocalDateTime at) implements SafetyReason {
         @Override
         public String key() {
-            return "acknowledged";
+            return "acknowledged." + caution.id();
         }
 
         @Override
         public List<Object> values() {
-            return List.of(caution.title(), by, at.toString().replace('T', ' '));
+            return List.of(by, at);
         }
     }
 
@@ -115,7 +115,7 @@ public sealed interface SafetyReason extends Reason.Beyond {
 
         @Override
         public List<Object> values() {
-            return List.of(day.toString(), met.toPlainString(), bound.toPlainString());
+            return List.of(day, met, bound);
         }
     }
 
@@ -128,7 +128,7 @@ public sealed interface SafetyReason extends Reason.Beyond {
 
         @Override
         public List<Object> values() {
-            return List.of(day.toString(), surface.toPlainString(), needed.toPlainString());
+            return List.of(day, surface, needed);
         }
     }
 
@@ -180,7 +180,7 @@ public sealed interface SafetyReason extends Reason.Beyond {
 
         @Override
         public List<Object> values() {
-            return List.of(day.toString(), bay, percent.toPlainString());
+            return List.of(day, bay, percent);
         }
     }
 }

@@ -167,7 +167,7 @@ public final class SheetHtml {
             add(one.tasks().size() <= ROWS_KEPT ? "<div class=\"keep\">" : "<div>");
             add("<h3>" + text(words.day(one.day()) + ", " + (one.bay().isEmpty() ? words.say("any-bay") : one.bay()))
                     + "</h3>");
-            table("task 23", "products 19", "dangers 17", "wear 19", ">people 11", ">minutes 11");
+            table("task 22", "products 19", "dangers 15", "wear 24", ">people 10", ">minutes 10");
             for (HazardSheet.Task task : one.tasks()) {
                 String job = task.job().isEmpty() ? "" : "<br/><span class=\"small\">" + text(task.job()) + "</span>";
                 List<String> risks = task.risks().stream()

@@ -3,10 +3,14 @@ package baywright.workspace;
 import baywright.library.Item;
 import baywright.library.Library;
 import baywright.library.Stage;
+import baywright.plan.FindingText;
+import baywright.plan.Plan;
+import baywright.plan.Setting;
 import baywright.safety.HazardSheet;
 import baywright.vehicle.Shape;
 import baywright.vehicle.Zone;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -70,12 +74,24 @@ public record Words(
     public HazardSheet of(HazardSheet sheet, Library library) {
         Map<String, String> stageTitles = new HashMap<>();
         library.stageById().values().forEach(stage -> stageTitles.put(stage.title(), title(stage)));
-        Map<String, String> itemTitles = new HashMap<>();
-        library.itemById().values().forEach(item -> itemTitles.put(item.title(), title(item)));
+        Map<String, String> itemTitles = titles(library);
         return sheet.inWords(
                 title -> stageTitles.getOrDefault(title, title),
                 title -> itemTitles.getOrDefault(title, title),
                 this::said);
+    }
+
+    private Map<String, String> titles(Library library) {
+        Map<String, String> titles = new HashMap<>();
+        library.itemById().values().forEach(item -> titles.put(item.title(), title(item)));
+        return titles;
+    }
+
+    /** Words for the findings of a plan on a paper in the language of these words. */
+    public FindingText findings(Setting setting, Plan plan, Locale locale) {
+        Map<String, String> items = titles(setting.library());
+        return FindingText.onPaper(
+                setting, plan, locale, of(setting.shape()), this::title, said -> items.getOrDefault(said, said(said)));
     }
 
     /** A vehicle with its zones by these words. */

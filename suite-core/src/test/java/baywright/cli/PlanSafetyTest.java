@@ -262,7 +262,9 @@ class PlanSafetyTest {
         assertThat(day.status()).as(day.err()).isEqualTo(ExitStatus.STOPPED);
         assertThat(day.out()).contains("Small saloon", "Hasty saloon", "one person for all of them", "437");
         assertThat(Files.readString(page))
-                .contains("Gefahrenblatt des Tages", "Montag, 7. Dezember 2026", "Verursacht schwere Augenreizung.");
+                .contains("Gefahrenblatt des Tages", "Montag, 7. Dezember 2026", "Verursacht schwere Augenreizung.")
+                .contains("nimmt am 07.12.2026 über acht Stunden")
+                .doesNotContain("takes in");
         JsonNode json = json("plan", "safety", "--day", "2026-12-07");
         assertThat(json.get("jobs")).extracting(JsonNode::asText).containsExactly("hasty-saloon", "small-saloon");
         assertThat(json.get("tasks")).hasSize(4);

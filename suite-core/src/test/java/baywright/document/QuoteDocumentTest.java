@@ -91,6 +91,55 @@ class QuoteDocumentTest {
         assertThat(quote.sums().all().gross()).isEqualTo(total);
     }
 
+    /** A job of the demo with something changed in its file, in a folder of its own. */
+    private static QuoteDocument changed(String folderName, String what, String by) throws Exception {
+        Path root = Files.createDirectory(folder.resolve(folderName));
+        Site site = Paperwork.site(root, "millrace-works");
+        Path file = root.resolve("millrace-works/jobs/green-estate/job.json");
+        String text = Files.readString(file);
+        assertThat(text).containsPattern(what);
+        Files.writeString(file, text.replaceFirst(what, by));
+        return Paperwork.quote(site, "green-estate", "en");
+    }
+
+    @Test
+    void whatIsLetOffStandsOnALineOfItsOwn() throws Exception {
+        QuoteDocument full = Paperwork.quote(millrace, "green-estate", "en");
+        QuoteDocument less = changed(
+                "discount", "\"discountLabourPercent\": 0", "\"discountLabourPercent\": 0, \"discountPercent\": 10");
+
+        assertThat(full.sums().all().discount()).isEmpty();
+        // on lines without discount nothing changes: a tenth of the whole is let off, to the coin of each part
+        assertThat(less.sums().all().undiscounted().getAmount())
+                .isCloseTo(full.sums().all().net().getAmount(), within(new java.math.BigDecimal("0.02")));
+        assertThat(less.sums().all().net().getAmount())
+                .isCloseTo(
+                        full.sums().all().net().getAmount().multiply(new java.math.BigDecimal("0.9")),
+                        within(new java.math.BigDecimal("0.02")));
+        assertThat(sum(less.work().stream().map(Chapter::net)))
+                .isEqualTo(less.sums().base().undiscounted());
+        for (Choice choice : less.options()) {
+            assertThat(sum(Stream.concat(choice.tasks().stream().map(Priced::net), Stream.of(choice.extra()))))
+                    .isEqualTo(choice.adds().undiscounted());
+        }
+        String page = QuoteHtml.of(less, Paper.A4);
+        assertThat(page).contains("Before discount", "-£");
+        assertThat(QuoteHtml.of(full, Paper.A4)).doesNotContain("discount");
+    }
+
+    /** Degreasing wanted less than the sealing that needs it: what must be cannot be had without it. */
+    @Test
+    void aPartThatCannotBeDoneAloneIsNotOfferedAlone() throws Exception {
+        QuoteDocument quote =
+                changed("leaning", "(\"stage\": \"panel-wipe\"[^}]*\"priority\": )\"must\"", "$1\"should\"");
+
+        assertThat(quote.options()).extracting(c -> c.priority().name()).containsExactly("COULD");
+        assertThat(quote.sums().base().gross()).hasToString("GBP 797.47");
+        assertThat(quote.work().stream().flatMap(c -> c.tasks().stream()).map(QuoteDocument.Task::title))
+                .contains("Panel wipe", "Tyre dressing");
+        assertThat(QuoteHtml.of(quote, Paper.A4)).doesNotContain("what is recommended,");
+    }
+
     /** The demo's figures: trade tables of the demo, to the penny. */
     @Test
     void theEstatesSumsAreThoseOfTheQuote() {
@@ -193,6 +242,20 @@ class QuoteDocumentTest {
 
     private static org.assertj.core.data.Offset<Float> within(float by) {
         return org.assertj.core.data.Offset.offset(by);
+    }
+
+    /** A clock to fill in, a time and a dilution are each one word. */
+    @Test
+    void noLineEndsWithinATime() throws Exception {
+        for (Site site : List.of(millrace, saltmarsh)) {
+            String job = site == millrace ? "green-estate" : "show-coupe";
+            String page = CardHtml.of(JobCard.of(site, Paperwork.job(site, job), "de"), Paper.A4);
+            try (PDDocument pdf = Loader.loadPDF(PagePdf.of(page))) {
+                assertThat(new PDFTextStripper().getText(pdf).lines())
+                        .noneMatch(line -> line.strip().endsWith("___:"))
+                        .anyMatch(line -> line.contains("___:___"));
+            }
+        }
     }
 
     @Test

@@ -6,7 +6,6 @@ import baywright.document.Paper;
 import baywright.document.QuoteDocument;
 import baywright.document.QuoteHtml;
 import baywright.money.Quote;
-import baywright.plan.FindingText;
 import baywright.plan.Severity;
 import baywright.safety.HazardSheet;
 import baywright.safety.SheetHtml;
@@ -48,15 +47,17 @@ enum Paperwork {
                 QuoteHtml.of(QuoteDocument.of(site, worked, (Quote) worked.offer(), language), Paper.of(locale));
             case CARD -> CardHtml.of(JobCard.of(site, worked, language), Paper.of(locale));
             case HAZARDS ->
-                SheetHtml.of(site.inWords(HazardSheet.of(site.shop().name(), part(worked, locale), locale)));
+                SheetHtml.of(site.inWords(HazardSheet.of(site.shop().name(), part(site, worked, locale), locale)));
         };
     }
 
-    private static HazardSheet.Part part(WorkedJob worked, Locale locale) {
+    private static HazardSheet.Part part(Site site, WorkedJob worked, Locale locale) {
         return new HazardSheet.Part(
                 worked.job().title(),
                 worked.safe(),
                 worked.safety(),
-                new FindingText(worked.setting(), worked.job().plan(), locale));
+                site.workspace()
+                        .words(locale.getLanguage())
+                        .findings(worked.setting(), worked.job().plan(), locale));
     }
 }
