@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code baywright plan card JOB}: what the crew takes along. */
@@ -23,6 +24,9 @@ final class PlanCardCommand implements Callable<Integer> {
 
     @Mixin
     private PaperOptions paper = new PaperOptions();
+
+    @Option(names = "--no-photos", descriptionKey = "no-photos")
+    private boolean noPhotos;
 
     PlanCardCommand(Session session) {
         this.session = session;
@@ -53,7 +57,7 @@ final class PlanCardCommand implements Callable<Integer> {
             }
             return ExitStatus.STOPPED;
         }
-        JobCard card = JobCard.of(opened.site(), worked, language);
+        JobCard card = JobCard.of(opened.site(), worked, language, !noPhotos);
         paper.write(session, opened.site().shop().localeOf(language), sheet -> CardHtml.of(card, sheet));
         if (session.json()) {
             answer.put("made", true);

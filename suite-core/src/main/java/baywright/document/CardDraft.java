@@ -61,7 +61,7 @@ final class CardDraft {
         films = FilmSheet.of(worked.setting());
     }
 
-    JobCard card() {
+    JobCard card(boolean withPhotos) {
         var job = worked.job();
         return new JobCard(
                 locale.toLanguageTag(),
@@ -76,6 +76,7 @@ final class CardDraft {
                 job.arrives(),
                 job.wanted(),
                 new Found(worked, shape, zones, words, texts).all().notes(),
+                withPhotos ? new CardPhotos(site, worked.job(), shape, texts).all() : List.of(),
                 days(),
                 library.hash());
     }

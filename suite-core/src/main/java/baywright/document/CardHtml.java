@@ -1,5 +1,6 @@
 package baywright.document;
 
+import baywright.document.JobCard.CardPhoto;
 import baywright.document.JobCard.Day;
 import baywright.document.JobCard.StepCard;
 import baywright.document.JobCard.ThinZone;
@@ -63,7 +64,42 @@ public final class CardHtml {
             page.shut("ul");
         }
         card.days().forEach(this::day);
+        photos();
         page.raw("</div>\n");
+    }
+
+    /** Two beside each other; a pair stays on one sheet, and the heading with the first. */
+    private void photos() {
+        List<CardPhoto> photos = card.photos();
+        for (int i = 0; i < photos.size(); i += 2) {
+            page.raw("<div class=\"keeptogether\">");
+            if (i == 0) {
+                page.put("h2", texts.of("photos.heading"));
+            }
+            page.raw("<table class=\"photos\"><tr>");
+            photo(photos.get(i));
+            if (i + 1 < photos.size()) {
+                photo(photos.get(i + 1));
+            } else {
+                page.raw("<td></td>");
+            }
+            page.raw("</tr></table></div>\n");
+        }
+    }
+
+    private void photo(CardPhoto photo) {
+        String words = List.of(capital(photo.where()), photo.caption()).stream()
+                .filter(word -> !word.isBlank())
+                .collect(Collectors.joining(": "));
+        page.raw("<td>");
+        if (photo.jpeg().isEmpty()) {
+            page.put("p class=\"warn\"", photo.trouble());
+        } else {
+            String alt = words.isEmpty() ? texts.of("photos.heading") : words;
+            page.raw("<img alt=\"" + Page.text(alt).replace("<br/>", " ") + "\" src=\"data:image/jpeg;base64,"
+                    + photo.jpeg() + "\"/>");
+        }
+        page.say("p", words).raw("</td>");
     }
 
     private void field(String key, String value) {

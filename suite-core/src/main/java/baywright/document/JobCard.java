@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param arrives  when it comes, if agreed
  * @param wanted   when it must be ready, if agreed
  * @param notes    what was found that hands must mind
+ * @param photos   of the survey, made small; empty also where they were not asked for
  * @param days     steps in the plan's order, by the day on which they begin
  * @param library  SHA-256 of the library that it was made with
  */
@@ -34,13 +35,25 @@ public record JobCard(
         Optional<LocalDateTime> arrives,
         Optional<LocalDateTime> wanted,
         List<ZoneNote> notes,
+        List<CardPhoto> photos,
         List<Day> days,
         String library) {
 
     public JobCard {
         notes = List.copyOf(notes);
+        photos = List.copyOf(photos);
         days = List.copyOf(days);
     }
+
+    /**
+     * A photo of the survey.
+     *
+     * @param caption words of whoever took it; may be empty
+     * @param where   title of the zone; empty: the whole vehicle
+     * @param jpeg    Base64 (RFC 4648) of a JPEG file; empty where it cannot be shown
+     * @param trouble why there is no picture; empty where there is one
+     */
+    public record CardPhoto(String caption, String where, String jpeg, String trouble) {}
 
     /** Steps that begin on one day. */
     public record Day(LocalDate day, List<StepCard> steps) {
@@ -140,6 +153,11 @@ public record JobCard(
      * @param language two or three letters, with or without a country
      */
     public static JobCard of(Site site, WorkedJob worked, String language) {
-        return new CardDraft(site, worked, language).card();
+        return of(site, worked, language, true);
+    }
+
+    /** The same with the photos of the survey only where they are asked for. Photos are read from the disk. */
+    public static JobCard of(Site site, WorkedJob worked, String language, boolean withPhotos) {
+        return new CardDraft(site, worked, language).card(withPhotos);
     }
 }

@@ -21,6 +21,11 @@ final class Paperwork {
     static Site site(Path folder, String name) {
         Path root = folder.resolve(name);
         Workspace.create(root, Path.of("..", "demo", name), Path.of("..", "stage-scripts"));
+        return opened(root);
+    }
+
+    /** A site as its files are now. */
+    static Site opened(Path root) {
         return Site.open(root, CLOCK, DemoSite.SCRIPTS);
     }
 

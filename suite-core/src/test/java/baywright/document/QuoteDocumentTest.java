@@ -7,6 +7,7 @@ import baywright.document.QuoteDocument.Choice;
 import baywright.document.QuoteDocument.Priced;
 import baywright.site.Site;
 import java.io.StringReader;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.assertj.core.data.Offset;
 import org.joda.money.Money;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -94,12 +96,12 @@ class QuoteDocumentTest {
     /** A job of the demo with something changed in its file, in a folder of its own. */
     private static QuoteDocument changed(String folderName, String what, String by) throws Exception {
         Path root = Files.createDirectory(folder.resolve(folderName));
-        Site site = Paperwork.site(root, "millrace-works");
+        Paperwork.site(root, "millrace-works");
         Path file = root.resolve("millrace-works/jobs/green-estate/job.json");
         String text = Files.readString(file);
         assertThat(text).containsPattern(what);
         Files.writeString(file, text.replaceFirst(what, by));
-        return Paperwork.quote(site, "green-estate", "en");
+        return Paperwork.quote(Paperwork.opened(root.resolve("millrace-works")), "green-estate", "en");
     }
 
     @Test
@@ -111,11 +113,11 @@ class QuoteDocumentTest {
         assertThat(full.sums().all().discount()).isEmpty();
         // on lines without discount nothing changes: a tenth of the whole is let off, to the coin of each part
         assertThat(less.sums().all().undiscounted().getAmount())
-                .isCloseTo(full.sums().all().net().getAmount(), within(new java.math.BigDecimal("0.02")));
+                .isCloseTo(full.sums().all().net().getAmount(), Offset.offset(new BigDecimal("0.02")));
         assertThat(less.sums().all().net().getAmount())
                 .isCloseTo(
-                        full.sums().all().net().getAmount().multiply(new java.math.BigDecimal("0.9")),
-                        within(new java.math.BigDecimal("0.02")));
+                        full.sums().all().net().getAmount().multiply(new BigDecimal("0.9")),
+                        Offset.offset(new BigDecimal("0.02")));
         assertThat(sum(less.work().stream().map(Chapter::net)))
                 .isEqualTo(less.sums().base().undiscounted());
         for (Choice choice : less.options()) {
@@ -247,14 +249,11 @@ class QuoteDocumentTest {
     /** A clock to fill in, a time and a dilution are each one word. */
     @Test
     void noLineEndsWithinATime() throws Exception {
-        for (Site site : List.of(millrace, saltmarsh)) {
-            String job = site == millrace ? "green-estate" : "show-coupe";
-            String page = CardHtml.of(JobCard.of(site, Paperwork.job(site, job), "de"), Paper.A4);
-            try (PDDocument pdf = Loader.loadPDF(PagePdf.of(page))) {
-                assertThat(new PDFTextStripper().getText(pdf).lines())
-                        .noneMatch(line -> line.strip().endsWith("___:"))
-                        .anyMatch(line -> line.contains("___:___"));
-            }
+        String page = CardHtml.of(JobCard.of(saltmarsh, Paperwork.job(saltmarsh, "show-coupe"), "de"), Paper.A4);
+        try (PDDocument pdf = Loader.loadPDF(PagePdf.of(page))) {
+            assertThat(new PDFTextStripper().getText(pdf).lines())
+                    .noneMatch(line -> line.strip().endsWith("___:"))
+                    .anyMatch(line -> line.contains("___:___"));
         }
     }
 

@@ -1,5 +1,6 @@
 package baywright.swing.survey;
 
+import baywright.document.Picture;
 import baywright.site.OpenShop;
 import baywright.swing.api.Change;
 import baywright.swing.api.Notice;

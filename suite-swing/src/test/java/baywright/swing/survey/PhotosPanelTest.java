@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import baywright.document.Picture;
 import baywright.site.OpenShop;
 import baywright.site.Saving;
 import baywright.swing.DemoShops;

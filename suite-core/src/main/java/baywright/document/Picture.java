@@ -1,9 +1,12 @@
-package baywright.swing.survey;
+package baywright.document;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Iterator;
 import java.util.function.BooleanSupplier;
@@ -12,10 +15,15 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.event.IIOReadProgressListener;
 import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
-/** Makes pictures of the bytes of photos, which are believed in nothing. */
-final class Picture {
+/**
+ * Makes pictures of the bytes of photos, which are believed in nothing. The only place of the core that decodes pictures: paper
+ * needs them as much as the window.
+ */
+public final class Picture {
 
     /** What a camera may give, with room to spare; common practice, no source. */
     private static final long MOST_PIXELS = 150_000_000;
@@ -31,7 +39,7 @@ final class Picture {
      * @param cancelled asked while it is decoded
      * @throws IOException when it is broken or too large, in words for the user
      */
-    static BufferedImage of(byte[] bytes, int side, BooleanSupplier cancelled) throws IOException {
+    public static BufferedImage of(byte[] bytes, int side, BooleanSupplier cancelled) throws IOException {
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             Iterator<ImageReader> readers =
                     ImageIO.getImageReadersByFormatName(bytes[0] == (byte) 0xFF ? "jpeg" : "png");
@@ -46,6 +54,31 @@ final class Picture {
             // What decoders throw when the bytes contradict each other is no fault of the program.
             throw new IOException(e);
         }
+    }
+
+    /**
+     * A photo made small for paper: a JPEG of its pixels alone, without place, time or whatever else its file says, on white.
+     *
+     * @param side its longer side has at most these pixels
+     * @throws IOException when it is broken or too large, in words for the user
+     */
+    static byte[] small(byte[] bytes, int side) throws IOException {
+        BufferedImage image = of(bytes, side, () -> false);
+        double scale = Math.min(1, side / (double) Math.max(image.getWidth(), image.getHeight()));
+        int width = Math.max(1, (int) Math.round(image.getWidth() * scale));
+        int height = Math.max(1, (int) Math.round(image.getHeight() * scale));
+        BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = small.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+        g.drawImage(image, 0, 0, width, height, Color.WHITE, null);
+        g.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ImageOutputStream to = new MemoryCacheImageOutputStream(out)) {
+            if (!ImageIO.write(small, "jpeg", to)) {
+                throw new IOException("no writer for JPEG");
+            }
+        }
+        return out.toByteArray();
     }
 
     private static BufferedImage read(ImageReader reader, int side, BooleanSupplier cancelled) throws IOException {
@@ -72,13 +105,13 @@ final class Picture {
     }
 
     /** How a camera was held: the values 1 to 8 of the tag Orientation. */
-    record Orientation(int value) {
+    public record Orientation(int value) {
 
         private static final int TAG = 0x0112;
         private static final Orientation PLAIN = new Orientation(1);
 
         /** From the first Exif segment of a JPEG file (CIPA DC-008, 4.6.4 A and 4.7.2); 1 where there is none that can be read. */
-        static Orientation of(byte[] b) {
+        public static Orientation of(byte[] b) {
             int at = 2;
             while (at + 10 < b.length && u8(b, at) == 0xFF && u8(b, at + 1) >= 0xE0 && u8(b, at + 1) <= 0xEF) {
                 int length = u16(b, at + 2, false);
@@ -124,7 +157,7 @@ final class Picture {
         }
 
         /** The picture turned so that its top is up. */
-        BufferedImage upright(BufferedImage image) {
+        public BufferedImage upright(BufferedImage image) {
             if (value == 1) {
                 return image;
             }
