@@ -31,9 +31,6 @@ final class DataMerge {
     private static final String LIST = "shapes";
     private static final String SHAPE = "shape ";
 
-    /** How deep a list or an object may lie to be merged though only the two sides have it: the outermost and the lists in it. */
-    private static final int OUTER = 1;
-
     private final String file;
     private final Function<Clash, Side> decide;
 
@@ -184,8 +181,13 @@ final class DataMerge {
         boolean same = Stream.of(Optional.of(ours), Optional.of(theirs), base)
                 .flatMap(Optional::stream)
                 .allMatch(v -> v.kind() == kind || isEmptyList(v, kind));
-        boolean known = base.isPresent() || path.size() <= OUTER;
+        boolean known = base.isPresent() || isOuter(path);
         return same && known && kind != DataFile.Kind.WHOLE ? Optional.of(kind) : Optional.empty();
+    }
+
+    /** The file and the lists in it; these are merged even where both sides have added them. A thing that both have added is one. */
+    private static boolean isOuter(List<String> path) {
+        return path.isEmpty() || path.size() == 1 && path.get(0).indexOf(' ') < 0;
     }
 
     /** An empty list is one of things as well as one of words. */

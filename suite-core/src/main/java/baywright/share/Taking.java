@@ -47,6 +47,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -84,6 +85,7 @@ public final class Taking {
     private final List<Problem> failedExamples;
     private final Library library;
     private final Set<String> offered;
+    private final Set<String> offeredItems;
     private final List<String> leftOut;
     private final Map<String, List<StageChange>> atStake;
 
@@ -99,7 +101,11 @@ public final class Taking {
         ours = files.below(STAGES);
         SortedMap<String, String> theirs = theirs();
         SharedItems before = items(files, id);
-        refuseUnknownNames(theirs, before);
+        offeredItems = pack.items().items().stream()
+                .filter(i -> !before.items().contains(i))
+                .map(i -> ITEM + i.likeness().id())
+                .collect(Collectors.toSet());
+        refuseUnknownNames(theirs);
         Predicate<String> wanted = choice::wants;
         Set<String> elsewhere = elsewhere(id);
         Set<String> declared = DeclarationMerge.declared(theirs);
@@ -315,14 +321,12 @@ public final class Taking {
         return names;
     }
 
-    private void refuseUnknownNames(Map<String, String> theirs, SharedItems before) {
+    private void refuseUnknownNames(Map<String, String> theirs) {
         Set<String> known = new TreeSet<>(DeclarationMerge.differences(base, theirs));
         if (known.stream().anyMatch(name -> name.startsWith("shape "))) {
             known.add(SHAPES);
         }
-        pack.items().items().stream()
-                .filter(i -> !before.items().contains(i))
-                .forEach(i -> known.add(ITEM + i.likeness().id()));
+        known.addAll(offeredItems);
         for (String name : new TreeSet<>(choice.only())) {
             if (!known.contains(name) && !known.contains(STAGE + name)) {
                 throw new WorkspaceException(pack.manifest().name() + ": the pack changes nothing that is called "
@@ -406,6 +410,23 @@ public final class Taking {
     /** Texts of the scripts afterwards, by their names below {@code stages/}. */
     public SortedMap<String, String> texts() {
         return merged.texts();
+    }
+
+    /** Names of items, such as {@code item clay}, that the pack brings otherwise than its version that was taken last. */
+    public Set<String> offeredItems() {
+        return Set.copyOf(offeredItems);
+    }
+
+    /** Items that are new on the price list afterwards or that it describes otherwise, in its order. */
+    public List<LibraryChange> itemChanges() {
+        Map<String, Item> had = workspace.items().stream().collect(Collectors.toMap(Item::id, Function.identity()));
+        return shelves.items().stream()
+                .filter(item -> !item.equals(had.get(item.id())))
+                .map(item -> new LibraryChange(
+                        ITEM + item.id(),
+                        had.containsKey(item.id()) ? LibraryChange.Kind.CHANGED : LibraryChange.Kind.ADDED,
+                        List.of()))
+                .toList();
     }
 
     /** The price list afterwards. */

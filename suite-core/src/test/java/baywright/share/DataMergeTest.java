@@ -139,6 +139,18 @@ class DataMergeTest {
         assertThat(other.open()).extracting(Clash::name).containsExactly("words-de.json/stages/rinse");
     }
 
+    /** As with stages: to put halves of two shapes together would make a vehicle that nobody has measured. */
+    @Test
+    void bothAddingAShapeOfOneNameIsOneClash() {
+        Merged merged = DeclarationMerge.of(
+                Map.of(), Map.of(SHAPES, CARS), Map.of(SHAPES, CARS.replace("\"m2\": 1.1", "\"m2\": 1.4")));
+        assertThat(merged.open()).singleElement().satisfies(clash -> {
+            assertThat(clash.name()).isEqualTo("shape small");
+            assertThat(clash.kind()).isEqualTo(Kind.ADDED);
+        });
+        assertThat(merged.texts()).containsEntry(SHAPES, CARS);
+    }
+
     @Test
     void layoutLineEndsAndWaysToWriteANumberAreNoChange() {
         String ours = CARS.replace("1.50", "1.5").replace("  ", "\t");

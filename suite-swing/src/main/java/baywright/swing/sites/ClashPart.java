@@ -5,7 +5,9 @@ import baywright.share.Clash;
 import baywright.share.Clash.Side;
 import baywright.share.Taking;
 import baywright.swing.parts.SectionHeading;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,7 @@ import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import net.miginfocom.swing.MigLayout;
@@ -37,6 +40,9 @@ final class ClashPart extends JPanel {
     private final JTextArea stake = Plain.reading(Words.of("clash.stake"));
     private final JButton keep;
     private final JButton take;
+    private final JButton open;
+    private final JButton back;
+    private final transient Deque<Map<String, Side>> earlier = new ArrayDeque<>();
     private transient Optional<Taking> taking = Optional.empty();
 
     /** @param decided told after somebody has decided */
@@ -46,12 +52,24 @@ final class ClashPart extends JPanel {
         this.decided = decided;
         keep = Plain.button("clash.keep", () -> decide(Side.OURS));
         take = Plain.button("clash.take", () -> decide(Side.THEIRS));
+        open = Plain.button("clash.open", this::leaveOpen);
+        back = Plain.button("clash.back", this::takeBack);
+        Plain.key(table, KeyStroke.getKeyStroke('o'), "ours", () -> decide(Side.OURS));
+        Plain.key(table, KeyStroke.getKeyStroke('t'), "theirs", () -> decide(Side.THEIRS));
+        Plain.key(table, KeyStroke.getKeyStroke("DELETE"), "open", this::leaveOpen);
+        Plain.key(table, KeyStroke.getKeyStroke("BACK_SPACE"), "back", this::takeBack);
+        keep.setToolTipText(Words.of("clash.keep.key"));
+        take.setToolTipText(Words.of("clash.take.key"));
+        open.setToolTipText(Words.of("clash.open.key"));
+        back.setToolTipText(Words.of("clash.back.key"));
         table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         table.getSelectionModel().addListSelectionListener(e -> showChosen());
         add(Plain.scroll(table, TABLE), "growy, pushy, hmin 60");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
         buttons.add(keep);
         buttons.add(take);
+        buttons.add(open);
+        buttons.add(back);
         add(buttons);
         text("clash.before", before);
         text("clash.ours", ours);
@@ -67,6 +85,7 @@ final class ClashPart extends JPanel {
 
     void clear() {
         sides.clear();
+        earlier.clear();
         taking = Optional.empty();
         rows.fireTableDataChanged();
     }
@@ -97,11 +116,32 @@ final class ClashPart extends JPanel {
 
     /** Decides the clashes that are chosen in the table. */
     void decide(Side side) {
-        List<Clash> chosen = chosen();
-        chosen.forEach(clash -> sides.put(clash.name(), side));
-        if (!chosen.isEmpty()) {
+        change(() -> chosen().forEach(clash -> sides.put(clash.name(), side)));
+    }
+
+    /** Leaves the clashes that are chosen in the table undecided again. */
+    void leaveOpen() {
+        change(() -> chosen().forEach(clash -> sides.remove(clash.name())));
+    }
+
+    /** Takes the last decision back. */
+    void takeBack() {
+        if (!earlier.isEmpty()) {
+            sides.clear();
+            sides.putAll(earlier.pop());
             decided.run();
         }
+        showChosen();
+    }
+
+    private void change(Runnable does) {
+        Map<String, Side> before = Map.copyOf(sides);
+        does.run();
+        if (!sides.equals(before)) {
+            earlier.push(before);
+            decided.run();
+        }
+        showChosen();
     }
 
     private List<Clash> chosen() {
@@ -118,6 +158,8 @@ final class ClashPart extends JPanel {
         List<Clash> chosen = chosen();
         keep.setEnabled(!chosen.isEmpty());
         take.setEnabled(!chosen.isEmpty());
+        open.setEnabled(chosen.stream().anyMatch(clash -> sides.containsKey(clash.name())));
+        back.setEnabled(!earlier.isEmpty());
         Optional<Clash> one = chosen.stream().findFirst();
         write(before, one.flatMap(Clash::before), one);
         write(ours, one.flatMap(Clash::ours), one);

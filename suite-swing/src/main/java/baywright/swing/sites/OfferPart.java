@@ -5,6 +5,7 @@ import baywright.document.ImpactOnQuotes;
 import baywright.library.Item;
 import baywright.library.StageChangeText;
 import baywright.pack.Consent;
+import baywright.pack.Manifest;
 import baywright.pack.Pack;
 import baywright.pack.PackFile;
 import baywright.pack.PackRefused;
@@ -35,9 +36,11 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
@@ -306,16 +309,16 @@ final class OfferPart extends JPanel {
         judging = Optional.empty();
         judged = Optional.of(now);
         heading.setText(now.pack().manifest().id() + " " + now.pack().manifest().version());
-        about.setText(Words.of(
-                "offer.about",
-                now.pack().manifest().who(),
-                now.pack().manifest().why(),
-                now.pack().manifest().licence()));
+        about.setText(about(now.pack().manifest()));
         stand(now.standing());
         int row = table.getSelectedRow();
-        changes.show(now.taking().changes(), now.taking().offered());
+        List<LibraryChange> all = new ArrayList<>(now.taking().changes());
+        all.addAll(now.taking().itemChanges());
+        Set<String> offered = new HashSet<>(now.taking().offered());
+        offered.addAll(now.taking().offeredItems());
+        changes.show(all, offered);
         if (changes.getRowCount() > 0) {
-            int at = Math.max(0, Math.min(row, changes.getRowCount() - 1));
+            int at = Math.min(row < 0 ? 1 : row, changes.getRowCount() - 1);
             table.setRowSelectionInterval(at, at);
         }
         showSaid();
@@ -323,6 +326,14 @@ final class OfferPart extends JPanel {
         tabs.setTitleAt(1, Words.of("clashes.count", now.taking().clashes().size()));
         tell();
         reckon(now, shop.site());
+    }
+
+    private static String about(Manifest manifest) {
+        String text = Words.of("offer.about", manifest.who(), manifest.why(), manifest.licence());
+        String needs = manifest.needs().stream()
+                .map(Manifest.Need::toString)
+                .collect(Collectors.joining(", "));
+        return needs.isEmpty() ? text : text + "\n" + Words.of("offer.needs", needs);
     }
 
     private void stand(Standing now) {
@@ -380,16 +391,20 @@ final class OfferPart extends JPanel {
         int row = table.getSelectedRow();
         String text = "";
         if (row >= 0 && row < changes.getRowCount()) {
-            LibraryChange change = changes.row(row);
-            text = change.said().stream().map(sentences::of).collect(Collectors.joining("\n"));
-            if (text.isEmpty()) {
-                boolean same = change.kind() == LibraryChange.Kind.CHANGED
-                        && change.name().startsWith("stage ");
-                text = same ? Words.of("said.same") : Words.of("said", change.kind());
-            }
+            text = changes.row(row).map(this::said).orElseGet(() -> String.join("\n", changes.under(row)));
         }
         said.setText(text);
         said.setCaretPosition(0);
+    }
+
+    private String said(LibraryChange change) {
+        String text = change.said().stream().map(sentences::of).collect(Collectors.joining("\n"));
+        if (!text.isEmpty()) {
+            return text;
+        }
+        boolean same = change.kind() == LibraryChange.Kind.CHANGED
+                && change.name().startsWith("stage ");
+        return same ? Words.of("said.same") : Words.of("said", change.kind());
     }
 
     // taking
@@ -431,8 +446,12 @@ final class OfferPart extends JPanel {
         List<String> lines = new ArrayList<>();
         long open = now.clashes().stream().filter(c -> c.decided().isEmpty()).count();
         lines.add(Words.of(
-                "offer.summary", now.changes().size(), open, now.problems().size()));
+                "offer.summary",
+                now.changes().size() + now.itemChanges().size(),
+                open,
+                now.problems().size()));
         now.problems().stream().limit(3).forEach(p -> lines.add(Words.of("offer.problem", p)));
+        now.failedExamples().stream().limit(3).forEach(p -> lines.add(Words.of("offer.example", p)));
         if (!now.unpriced().isEmpty()) {
             lines.add(Words.of("offer.unpriced", named(now.unpriced())));
         }

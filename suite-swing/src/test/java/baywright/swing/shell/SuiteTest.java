@@ -5,17 +5,31 @@ import static baywright.swing.Screen.run;
 import static baywright.swing.Screen.until;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import baywright.pack.Consent;
+import baywright.pack.PackMaker;
+import baywright.pack.Version;
+import baywright.share.Choice;
+import baywright.share.Clash;
+import baywright.share.Taking;
 import baywright.swing.DemoShops;
 import baywright.swing.Screen;
 import baywright.swing.api.Notice;
+import baywright.workspace.Workspace;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -173,6 +187,67 @@ class SuiteTest {
         assertThat(shop.resolve(NEW)).hasContent("// theirs\n");
         assertThat(on(() -> suite.desk().state().shop().orElseThrow().texts().get(NEW)))
                 .isEqualTo("// theirs\n");
+    }
+
+    /**
+     * A pack is taken into the files while a script is being edited in the window. What the pack brings and what was edited are both
+     * there afterwards, and where both stand in one file the user is asked.
+     */
+    @Test
+    void aPackTakenWhileScriptsAreEditedLosesNothing() throws Exception {
+        Path script = shop.resolve("stages/words.groovy");
+        try (Stream<Path> all = Files.walk(shop.resolve("stages"))) {
+            for (Path path : all.filter(p -> p.toString().endsWith(".groovy")).toList()) {
+                Files.delete(path);
+            }
+        }
+        Files.writeString(script, "family 'wash', title: 'Washing'\n");
+        Path giver = DemoShops.copyWithoutJobs("millrace-works", folder.resolve("giver"));
+        try (Stream<Path> all = Files.walk(giver.resolve("stages"))) {
+            for (Path path : all.filter(p -> p.toString().endsWith(".groovy")).toList()) {
+                Files.delete(path);
+            }
+        }
+        Files.writeString(giver.resolve("stages/more.groovy"), "state 'misted', means: 'carries a film of water'\n");
+        Files.writeString(giver.resolve("stages/words.groovy"), "family 'wash', title: 'Washing by hand'\n");
+        PackMaker.About about = new PackMaker.About(
+                "mist", Version.of("1.0.0"), "The Mill", "mist", "CC-BY-4.0", List.of(), false);
+        PackMaker.Made made = PackMaker.make(Workspace.open(giver), PackMaker.Selection.EVERYTHING, about, List.of());
+        assertThat(made.errors()).isEmpty();
+        open();
+        edit();
+        String mine = "family 'wash', title: 'Washing'\n// my own note\n";
+        run(() -> suite.desk().change("Edit a script", s -> s.withText("stages/words.groovy", mine)));
+        until(() -> !suite.isBusy());
+        Taking.of(
+                        Workspace.open(shop),
+                        made.pack(),
+                        new Choice(Set.of(), Map.of("all", Clash.Side.THEIRS), false),
+                        DemoShops.SCRIPTS)
+                .take(Consent.of("Ines: read it"), Clock.systemUTC());
+        answer = 0;
+        run(suite.desk()::reread);
+        until(() -> !suite.isBusy());
+        assertThat(asked).as("both have changed one file").hasSize(1);
+        assertThat(shop.resolve(NEW)).hasContent("// new\n");
+        assertThat(shop.resolve("stages/more.groovy")).content().contains("misted");
+        assertThat(on(() -> suite.desk().state().shop().orElseThrow().texts()))
+                .containsKeys(NEW, "stages/more.groovy");
+        String kept;
+        try (Stream<Path> all = Files.walk(shop)) {
+            kept = all.filter(Files::isRegularFile)
+                    .map(SuiteTest::textOf)
+                    .collect(Collectors.joining("\n"));
+        }
+        assertThat(kept).contains("Washing by hand").contains("my own note");
+    }
+
+    private static String textOf(Path file) {
+        try {
+            return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

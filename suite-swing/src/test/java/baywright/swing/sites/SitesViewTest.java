@@ -23,6 +23,7 @@ import baywright.workspace.Workspace;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -30,11 +31,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -135,7 +139,7 @@ class SitesViewTest {
             assertThat(column(view.offer().clashes().table(), 0)).containsExactly("undecided");
             view.offer().clashes().decide(Clash.Side.THEIRS);
             assertThat(column(view.offer().clashes().table(), 0)).containsExactly("theirs");
-            assertThat(column(view.offer().changes(), ChangeRows.NAME)).containsExactly("stage contact-wash");
+            assertThat(column(view.offer().changes(), ChangeRows.NAME)).containsExactly("1 change", "  contact-wash");
             assertThat(view.offer().said()).contains("1.9 / 2.3 / 3.2 min");
             assertThat(view.offer().impact().summary()).doesNotContain("No job moves");
             assertThat(column(view.offer().impact().table(), 3))
@@ -144,8 +148,8 @@ class SitesViewTest {
             assertThat(view.offer().impact().details()).contains("stage contact-wash");
             assertThat(view.offer().takeButton().isEnabled()).isTrue();
 
-            view.offer().changes().setValueAt(false, 0, ChangeRows.WANTED);
-            assertThat(column(view.offer().changes(), ChangeRows.WANTED)).containsExactly(false);
+            view.offer().changes().setValueAt(false, 1, ChangeRows.WANTED);
+            assertThat(column(view.offer().changes(), ChangeRows.WANTED)).containsExactly(false, false);
             assertThat(view.offer().verdict()).startsWith("Nothing changes here");
             view.offer().changes().setValueAt(true, 0, ChangeRows.WANTED);
             assertThat(view.offer().verdict()).startsWith("1 declaration changes");
@@ -170,6 +174,103 @@ class SitesViewTest {
             assertThat(view.shown()).isEqualTo("empty");
         });
         assertThat(script()).isEqualTo(before);
+    }
+
+    /** A small pack of another site that brings a rule, two stages and an item, and needs a pack. */
+    private Path smallPack(String version) throws Exception {
+        Path giver = DemoShops.copyWithoutJobs("millrace-works", own.resolve("giver-" + version));
+        Files.writeString(
+                giver.resolve("stages/house.groovy"),
+                Stream.of("brush", "wipe")
+                        .map(id -> "stage('" + id + "') {\n    title 'The " + id
+                                + "'\n    family 'outgoing'\n    revision 1\n    worksOn 'paint'\n"
+                                + "    time { attended 4.min, 5.min, 9.min }\n    checks { confirm 'As agreed' }\n"
+                                + "    example 'an estate', on: 'estate', attended: 5.5.min..5.5.min\n}\n")
+                        .collect(Collectors.joining("\n")));
+        Path items = giver.resolve("items.json");
+        Files.writeString(
+                items,
+                Files.readString(items)
+                        .replaceFirst(
+                                "\"items\": \\[",
+                                "\"items\": [\n    {\"id\": \"house-brush\", \"title\": \"House brush\", \"pack\": \"1 each\","
+                                        + " \"price\": 4},"));
+        PackMaker.About about = new PackMaker.About(
+                "house", Version.of(version), "The Mill", "small things", "CC-BY-4.0", List.of(), false);
+        Path made = own.resolve("house-" + version + ".pack");
+        PackMaker.Made house =
+                PackMaker.make(Workspace.open(giver), PackMaker.Selection.EVERYTHING, about, List.of());
+        assertThat(house.errors()).isEmpty();
+        PackFile.write(house.pack(), made);
+        return made;
+    }
+
+    @Test
+    void changesStandUnderTheirKindAndTheBoxOfAKindIsForAllOfIt() throws Exception {
+        shop = DemoShops.copyWithoutJobs("millrace-works", own.resolve("shop"));
+        open();
+        Path house = smallPack("1.0.0");
+        run(() -> {
+            view.chooseBy(() -> Optional.of(house), own.resolve("made.pack"));
+            view.choose();
+            JTable changes = view.offer().changes();
+            assertThat(column(changes, ChangeRows.KIND))
+                    .containsExactly("Stages", "new", "new", "Items", "new");
+            assertThat(column(changes, ChangeRows.NAME))
+                    .containsExactly("2 changes", "  brush", "  wipe", "1 change", "  house-brush");
+            changes.setRowSelectionInterval(0, 0);
+            assertThat(view.offer().said()).isEqualTo("stage brush\nstage wipe");
+            changes.setValueAt(false, 0, ChangeRows.WANTED);
+            assertThat(column(changes, ChangeRows.WANTED)).containsExactly(false, false, false, true, true);
+            changes.setValueAt(true, 2, ChangeRows.WANTED);
+            assertThat(column(changes, ChangeRows.WANTED)).containsExactly(true, false, true, true, true);
+            changes.setValueAt(false, 4, ChangeRows.WANTED);
+            view.offer().answer("Ines", "read every script");
+            view.offer().take();
+        });
+        assertThat(Files.readString(shop.resolve("stages/house.groovy")))
+                .contains("stage('wipe')")
+                .doesNotContain("stage('brush')");
+        assertThat(Files.readString(shop.resolve("items.json"))).doesNotContain("house-brush");
+        assertThat(Taking.lockOf(shop).packs().get(0).leftOut()).contains("stage brush");
+    }
+
+    @Test
+    void aClashIsDecidedByKeyLeftOpenAgainAndTakenBack() throws Exception {
+        openAll();
+        run(() -> {
+            view.choose();
+            ClashPart clashes = view.offer().clashes();
+            press(clashes.table(), KeyStroke.getKeyStroke('t'));
+            assertThat(column(clashes.table(), 0)).containsExactly("theirs");
+            press(clashes.table(), KeyStroke.getKeyStroke('o'));
+            assertThat(column(clashes.table(), 0)).containsExactly("ours");
+            press(clashes.table(), KeyStroke.getKeyStroke("DELETE"));
+            assertThat(column(clashes.table(), 0)).containsExactly("undecided");
+            assertThat(view.offer().takeButton().isEnabled()).isFalse();
+            press(clashes.table(), KeyStroke.getKeyStroke("BACK_SPACE"));
+            assertThat(column(clashes.table(), 0)).containsExactly("ours");
+            press(clashes.table(), KeyStroke.getKeyStroke("BACK_SPACE"));
+            assertThat(column(clashes.table(), 0)).containsExactly("theirs");
+        });
+    }
+
+    private static void press(JTable table, KeyStroke key) {
+        Object name = table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(key);
+        table.getActionMap().get(name).actionPerformed(new ActionEvent(table, ActionEvent.ACTION_PERFORMED, ""));
+    }
+
+    @Test
+    void anExampleThatNoLongerHoldsIsTold() throws Exception {
+        openAll();
+        Files.writeString(shop.resolve(SCRIPT), script().replace(OURS, "attended 9.min, 9.min, 9.min"));
+        open();
+        run(() -> {
+            view.choose();
+            view.offer().clashes().decide(Clash.Side.THEIRS);
+            assertThat(view.offer().verdict()).contains("No longer true afterwards: wash/contact-wash.groovy");
+            assertThat(view.offer().takeButton().isEnabled()).isTrue();
+        });
     }
 
     @Test
