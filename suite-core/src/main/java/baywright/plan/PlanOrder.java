@@ -5,6 +5,10 @@ import baywright.plan.CompiledTerms.Change;
 import baywright.plan.CompiledTerms.Condition;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -41,6 +45,9 @@ public final class PlanOrder {
     private final Set<Wait> waits = new LinkedHashSet<>();
     private final boolean[] timed;
 
+    /** Of each step that was asked about, when it changes each cell. */
+    private final List<Map<Integer, Long>> arrivals;
+
     private PlanOrder(Prover prover, Plan plan) {
         this.prover = prover;
         states = prover.states();
@@ -51,6 +58,7 @@ public final class PlanOrder {
         changes = new BitSet[n];
         rows = new BitSet[n];
         timed = new boolean[n];
+        arrivals = new ArrayList<>(Collections.nCopies(n, null));
         for (int i = 0; i < n; i++) {
             finds[i] = found(steps.get(i));
             changes[i] = changed(steps.get(i));
@@ -279,8 +287,15 @@ public final class PlanOrder {
 
     /** How long after a step a cell changes, in ticks; -1 when the step does not set it. */
     private long arrival(int i, int cell) {
-        long latest = -1;
-        for (Part part : steps.get(i).parts()) {
+        if (arrivals.get(i) == null) {
+            arrivals.set(i, arrivals(steps.get(i)));
+        }
+        return arrivals.get(i).getOrDefault(cell, -1L);
+    }
+
+    private Map<Integer, Long> arrivals(CompiledStep step) {
+        Map<Integer, Long> latest = new HashMap<>();
+        for (Part part : step.parts()) {
             for (Change change : part.terms().sets) {
                 BitSet cells = new BitSet();
                 for (int row : Walk.rowsOf(change, part, states, vehicle)) {
@@ -289,7 +304,7 @@ public final class PlanOrder {
                         cells(row, states.ends(change.state()), cells);
                     }
                 }
-                latest = cells.get(cell) ? Math.max(latest, change.after()) : latest;
+                cells.stream().forEach(cell -> latest.merge(cell, change.after(), Math::max));
             }
         }
         return latest;

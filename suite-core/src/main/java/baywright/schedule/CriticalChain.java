@@ -1,6 +1,8 @@
 package baywright.schedule;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -20,9 +22,34 @@ final class CriticalChain {
     private final Project project;
     private final Timetable timetable;
 
+    /** Each activity's holds, by their places. */
+    private final List<List<Integer>> holds;
+
+    /** The activities that each resource serves, by itself or in a hold. */
+    private final List<BitSet> served;
+
     private CriticalChain(Project project, Timetable timetable) {
         this.project = project;
         this.timetable = timetable;
+        holds = project.activities().stream()
+                .map(a -> (List<Integer>) new ArrayList<Integer>())
+                .toList();
+        served = project.resources().stream().map(r -> new BitSet()).toList();
+        for (int i = 0; i < timetable.starts().size(); i++) {
+            for (Collection<Integer> by : timetable.taken().get(i)) {
+                for (int r : by) {
+                    served.get(r).set(i);
+                }
+            }
+        }
+        for (int h = 0; h < project.holds().size(); h++) {
+            for (int i : project.holds().get(h).activities()) {
+                holds.get(i).add(h);
+                for (int r : timetable.held().get(h)) {
+                    served.get(r).set(i);
+                }
+            }
+        }
     }
 
     /** The links from the first to the given activity. */
@@ -59,14 +86,13 @@ final class CriticalChain {
             }
         }
         for (int r = 0; r < project.resources().size(); r++) {
-            if (!takes(i, r)) {
+            if (!served.get(r).get(i)) {
                 continue;
             }
-            for (int other = 0; other < timetable.starts().size(); other++) {
+            for (int other : served.get(r).stream().toArray()) {
                 if (other != i
-                        && !seen.contains(other)
                         && timetable.end(other) <= timetable.start(i)
-                        && takes(other, r)
+                        && !seen.contains(other)
                         && !heldTogether(i, other, r)) {
                     latest = later(latest, new Before(other, timetable.end(other), OptionalInt.of(r), others(i, r)));
                 }
@@ -92,9 +118,8 @@ final class CriticalChain {
                         least, others(project.activities().get(i).needs().get(k)));
             }
         }
-        for (int h = 0; h < project.holds().size(); h++) {
-            if (project.holds().get(h).activities().contains(i)
-                    && timetable.held().get(h).contains(r)) {
+        for (int h : holds.get(i)) {
+            if (timetable.held().get(h).contains(r)) {
                 least = Math.min(least, others(project.holds().get(h).need()));
             }
         }
@@ -105,23 +130,10 @@ final class CriticalChain {
         return need.anyOf().size() - need.count();
     }
 
-    private boolean takes(int i, int r) {
-        boolean own = timetable.taken().get(i).stream().anyMatch(by -> by.contains(r));
-        for (int h = 0; h < project.holds().size() && !own; h++) {
-            own = project.holds().get(h).activities().contains(i)
-                    && timetable.held().get(h).contains(r);
-        }
-        return own;
-    }
-
     /** Two steps of one sitting do not wait for their bay. */
     private boolean heldTogether(int i, int other, int r) {
-        for (int h = 0; h < project.holds().size(); h++) {
-            List<Integer> members = project.holds().get(h).activities();
-            if (timetable.held().get(h).contains(r) && members.contains(i) && members.contains(other)) {
-                return true;
-            }
-        }
-        return false;
+        return holds.get(i).stream()
+                .anyMatch(h -> timetable.held().get(h).contains(r)
+                        && holds.get(other).contains(h));
     }
 }

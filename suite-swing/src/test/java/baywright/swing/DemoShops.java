@@ -70,34 +70,33 @@ public final class DemoShops {
         return folder;
     }
 
-    /** A shop with sixty jobs on as many days, each job's steps done over and over until there are two hundred. */
+    /** A shop with sixty jobs on as many days; the steps of the first ones are done over and over until there are two hundred. */
     static Path copyMadeLarge(String shop, Path folder) throws IOException {
         copy(shop, folder);
         ObjectMapper json = new ObjectMapper();
         Path jobs = folder.resolve("jobs");
-        List<Path> first;
+        List<Path> own;
         try (Stream<Path> all = Files.list(jobs)) {
-            first = all.filter(Files::isDirectory).sorted().toList();
+            own = all.filter(Files::isDirectory).sorted().toList();
         }
-        for (int i = 0; i < 60; i++) {
-            Path from = first.get(i % first.size());
+        for (int i = 59; i >= 0; i--) {
+            Path from = own.get(i % own.size());
             ObjectNode job = (ObjectNode) json.readTree(from.resolve("job.json").toFile());
-            Path to = i < first.size() ? from : jobs.resolve(from.getFileName() + "-" + (i + 1));
-            if (i >= first.size()) {
+            Path to = i < own.size() ? from : jobs.resolve(from.getFileName() + "-" + (i + 1));
+            if (i >= own.size()) {
                 copy(from, to);
                 job.put("id", to.getFileName().toString());
                 job.put("title", job.path("title").asText() + " " + (i + 1));
             }
-            if (job.has("arrives")) {
-                job.put(
-                        "arrives",
-                        LocalDateTime.parse(job.get("arrives").asText())
-                                .plusDays(i)
-                                .toString());
+            for (String moment : List.of("arrives", "wanted")) {
+                if (job.has(moment)) {
+                    LocalDateTime day = LocalDateTime.parse(job.get(moment).asText());
+                    job.put(moment, day.plusDays(i).toString());
+                }
             }
             ArrayNode steps = (ArrayNode) job.path("plan").path("steps");
-            for (int s = 0, own = steps.size(); own > 0 && i < first.size() && steps.size() < 200; s++) {
-                ObjectNode step = steps.get(s % own).deepCopy();
+            for (int s = 0, few = steps.size(); few > 0 && i < own.size() && steps.size() < 200; s++) {
+                ObjectNode step = steps.get(s % few).deepCopy();
                 steps.add(step.put("id", "more-" + s));
             }
             json.writeValue(to.resolve("job.json").toFile(), job);
