@@ -90,8 +90,13 @@ public final class Pack {
                 .orElse(SharedItems.NONE);
     }
 
+    /** Whether a pack has files of this name: scripts, shapes, words, items, a page to read and the licence. */
+    public static boolean mayHave(String path) {
+        return PackPath.fault(path).isEmpty() && PackPath.isKnown(path);
+    }
+
     /** Every file of the pack, manifest and signature too, in order of path. */
-    SortedMap<String, byte[]> allFiles() {
+    public SortedMap<String, byte[]> allFiles() {
         SortedMap<String, byte[]> all = new TreeMap<>(files);
         all.put(MANIFEST, manifestBytes);
         signature.ifPresent(s -> all.put(SIGNATURE, s.bytes()));

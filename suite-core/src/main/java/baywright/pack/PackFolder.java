@@ -11,9 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -21,8 +19,6 @@ import java.util.stream.Stream;
  * lie there.
  */
 public final class PackFolder {
-
-    private static final Set<String> OF_GIT = Set.of(".git", ".gitattributes", ".gitignore");
 
     private static final String ATTRIBUTES = ".gitattributes";
 
@@ -38,24 +34,18 @@ public final class PackFolder {
      */
     public static Pack read(Path folder) {
         String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
-        SortedMap<String, byte[]> files = new TreeMap<>(PackPath.ORDER);
-        long left = PackZip.LARGEST_IN_ALL;
+        PackGathering files = new PackGathering(name);
         try {
             for (Path path : list(name, folder)) {
                 String shown = folder.relativize(path)
                         .toString()
                         .replace(path.getFileSystem().getSeparator(), "/");
-                byte[] bytes = bytes(name, path, shown);
-                left -= bytes.length;
-                if (left < 0) {
-                    throw new PackRefused(name, Refusal.LARGE_IN_ALL, PackZip.LARGEST_IN_ALL >> 20);
-                }
-                files.put(shown, bytes);
+                files.add(shown, kind(path), most -> bytes(path, most));
             }
         } catch (IOException e) {
             throw new PackRefused(name, Refusal.UNREADABLE, PackFile.reason(e));
         }
-        return PackContent.judge(name, files);
+        return files.judged();
     }
 
     private static List<Path> list(String name, Path folder) throws IOException {
@@ -75,22 +65,21 @@ public final class PackFolder {
             return false;
         }
         Path below = folder.relativize(path);
-        return !OF_GIT.contains(below.getName(0).toString());
+        return !PackGathering.isOfGit(below.getName(0).toString());
     }
 
-    private static byte[] bytes(String name, Path path, String shown) throws IOException {
+    private static PackGathering.Kind kind(Path path) {
         if (Files.isSymbolicLink(path)) {
-            throw new PackRefused(name, Refusal.ENTRY_LINK, PackPath.shown(shown));
+            return PackGathering.Kind.LINK;
         }
-        if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
-            throw new PackRefused(name, Refusal.ENTRY_DEVICE, PackPath.shown(shown));
-        }
+        return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
+                ? PackGathering.Kind.FILE
+                : PackGathering.Kind.OTHER;
+    }
+
+    private static byte[] bytes(Path path, int most) throws IOException {
         try (InputStream in = Files.newInputStream(path, LinkOption.NOFOLLOW_LINKS)) {
-            byte[] bytes = in.readNBytes(PackZip.LARGEST_FILE + 1);
-            if (bytes.length > PackZip.LARGEST_FILE) {
-                throw new PackRefused(name, Refusal.ENTRY_LARGE, PackPath.shown(shown), PackZip.LARGEST_FILE >> 20);
-            }
-            return bytes;
+            return in.readNBytes(most + 1);
         }
     }
 

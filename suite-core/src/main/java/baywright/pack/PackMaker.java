@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -245,6 +246,18 @@ public final class PackMaker {
                 throw new PackRefused(about.id(), fault.refusal(), fault.values());
             });
         }
+        return of(about, files);
+    }
+
+    /**
+     * A pack of files that somebody has put together.
+     *
+     * @param parts by path, without manifest and signature
+     * @throws PackRefused when they cannot be a pack
+     */
+    public static Pack of(About about, Map<String, byte[]> parts) {
+        SortedMap<String, byte[]> files = new TreeMap<>(PackPath.ORDER);
+        files.putAll(parts);
         List<Manifest.Entry> entries = new ArrayList<>();
         files.forEach((path, bytes) -> entries.add(new Manifest.Entry(path, Sha256.of(bytes), bytes.length)));
         Manifest manifest = new Manifest(

@@ -58,6 +58,11 @@ public final class Version implements Comparable<Version> {
         return semver;
     }
 
+    /** The next one that mends: {@code 1.4.1} after {@code 1.4.0}, {@code 2.0.0} after {@code 2.0.0-rc.1}. */
+    public Version nextPatch() {
+        return new Version(semver.nextPatch());
+    }
+
     /** Precedence by section 11 of the specification; build metadata plays no part. */
     @Override
     public int compareTo(Version other) {

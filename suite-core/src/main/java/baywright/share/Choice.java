@@ -24,14 +24,16 @@ public record Choice(Set<String> only, Map<String, Side> sides, boolean downgrad
         sides = Map.copyOf(sides);
     }
 
-    boolean wants(String name) {
+    /** Whether a declaration, by its name such as {@code stage iron-removal}, is wanted. */
+    public boolean wants(String name) {
         return only.isEmpty()
                 || only.contains(name)
                 || (name.startsWith("stage ") && only.contains(name.substring("stage ".length())))
                 || (name.startsWith("shape ") && only.contains("shapes.json"));
     }
 
-    Optional<Side> side(Clash clash) {
+    /** Whose is taken of a clash; empty: nobody has said. */
+    public Optional<Side> side(Clash clash) {
         return sides.entrySet().stream()
                 .filter(e -> clash.isIn(e.getKey()) || clash.isIn("stage " + e.getKey()))
                 .map(Map.Entry::getValue)

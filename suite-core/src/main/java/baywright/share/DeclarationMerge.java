@@ -39,6 +39,7 @@ public final class DeclarationMerge {
     private final Version ours;
     private final Version theirs;
     private final Function<Clash, Optional<Side>> decide;
+    private final boolean former;
     private final List<Clash> clashes = new ArrayList<>();
     private final Map<String, Optional<Piece>> merged = new HashMap<>();
 
@@ -103,11 +104,13 @@ public final class DeclarationMerge {
         }
     }
 
-    private DeclarationMerge(Version base, Version ours, Version theirs, Function<Clash, Optional<Side>> decide) {
+    private DeclarationMerge(
+            Version base, Version ours, Version theirs, Function<Clash, Optional<Side>> decide, boolean former) {
         this.base = base;
         this.ours = ours;
         this.theirs = theirs;
         this.decide = decide;
+        this.former = former;
         Keys.Found declared = Keys.find(base.declarations(), ours.declarations(), theirs.declarations(), Keys::of);
         know(declared);
         for (String known : knownFiles()) {
@@ -153,7 +156,24 @@ public final class DeclarationMerge {
             Map<String, String> ours,
             Map<String, String> theirs,
             Function<Clash, Optional<Side>> decide) {
-        DeclarationMerge merge = between(base, ours, theirs, decide);
+        return of(base, ours, theirs, decide, false);
+    }
+
+    /**
+     * What both sides have brought where they agree: what one alone changed is taken, and where both changed it differently it is as it was
+     * before, so that whoever merges with this as a base meets the clash again.
+     */
+    public static Merged agreed(Map<String, String> base, Map<String, String> ours, Map<String, String> theirs) {
+        return of(base, ours, theirs, clash -> Optional.empty(), true);
+    }
+
+    private static Merged of(
+            Map<String, String> base,
+            Map<String, String> ours,
+            Map<String, String> theirs,
+            Function<Clash, Optional<Side>> decide,
+            boolean former) {
+        DeclarationMerge merge = between(base, ours, theirs, decide, former);
         SortedMap<String, String> texts = merge.scripts();
         texts.putAll(merge.wholeFiles(base, ours, theirs));
         return new Merged(texts, merge.clashes, problems(texts, List.of(ours.values(), theirs.values())));
@@ -167,7 +187,7 @@ public final class DeclarationMerge {
      */
     public static SortedMap<String, String> part(
             Map<String, String> base, Map<String, String> theirs, Predicate<String> wanted) {
-        DeclarationMerge merge = between(base, base, theirs, clash -> Optional.empty());
+        DeclarationMerge merge = between(base, base, theirs, clash -> Optional.empty(), false);
         merge.restrict(wanted);
         SortedMap<String, String> texts = merge.scripts();
         Stream.concat(base.keySet().stream(), theirs.keySet().stream())
@@ -187,7 +207,7 @@ public final class DeclarationMerge {
      * declaration that of its file.
      */
     public static Set<String> differences(Map<String, String> before, Map<String, String> after) {
-        DeclarationMerge merge = between(before, before, after, clash -> Optional.empty());
+        DeclarationMerge merge = between(before, before, after, clash -> Optional.empty(), false);
         Set<String> names = new TreeSet<>();
         merge.allIds().forEach(id -> {
             Piece old = merge.base.pieces.get(id);
@@ -219,7 +239,8 @@ public final class DeclarationMerge {
             Map<String, String> base,
             Map<String, String> ours,
             Map<String, String> theirs,
-            Function<Clash, Optional<Side>> decide) {
+            Function<Clash, Optional<Side>> decide,
+            boolean former) {
         Map<String, String> b = scriptsOf(base);
         Map<String, String> o = scriptsOf(ours);
         Map<String, String> t = scriptsOf(theirs);
@@ -229,7 +250,8 @@ public final class DeclarationMerge {
                 new Version(b, Map.of()),
                 new Version(o, ourRenames.oldNames(t.keySet(), theirRenames)),
                 new Version(t, theirRenames.oldNames(o.keySet(), ourRenames)),
-                decide);
+                decide,
+                former);
     }
 
     private static boolean isScript(String name) {
@@ -319,7 +341,7 @@ public final class DeclarationMerge {
         boolean declared = Keys.isDeclaration(any);
         int slash = id.lastIndexOf('/');
         PieceMerge.Files files = new PieceMerge.Files(base.name(id), ours.name(id), theirs.name(id));
-        return new PieceMerge(declared ? id : id.substring(0, slash), files, decide, clashes)
+        return new PieceMerge(declared ? id : id.substring(0, slash), files, decide, former, clashes)
                 .merge(
                         declared ? List.of() : List.of(id.substring(slash + 1)),
                         Optional.ofNullable(base.pieces.get(id)),
@@ -373,7 +395,7 @@ public final class DeclarationMerge {
     private String between(String known, String b, String o, String t) {
         return Trivia.merge(b, o, t).orElseGet(() -> {
             Clash open = clash(known, List.of("comment"), Kind.COMMENT, b, o, t);
-            return decided(open) == Side.OURS ? o : t;
+            return decided(open, b, o, t);
         });
     }
 
@@ -400,7 +422,17 @@ public final class DeclarationMerge {
                 Optional.empty());
     }
 
-    private Side decided(Clash open) {
+    /** Whose text is taken of what clashes. */
+    private String decided(Clash open, String b, String o, String t) {
+        Side side = side(open);
+        if (former && clashes.get(clashes.size() - 1).decided().isEmpty()) {
+            return b;
+        }
+        return side == Side.OURS ? o : t;
+    }
+
+    /** Notes a clash with what is decided of it; until it is decided ours stands. */
+    private Side side(Clash open) {
         Optional<Side> side = decide.apply(open);
         clashes.add(new Clash(
                 open.declaration(), open.path(), open.kind(), open.before(), open.ours(), open.theirs(), side));
@@ -426,16 +458,13 @@ public final class DeclarationMerge {
         return merged;
     }
 
-    /** A file that each side has changed in its own way. */
+    /** A file that each side has changed in its own way; of what stands as it was the whole file does. */
     private Optional<String> both(String name, String was, String our, String their) {
-        Optional<String> parts = our == null || their == null
+        Optional<String> parts = former || our == null || their == null
                 ? Optional.empty()
-                : DataMerge.merge(name, Optional.ofNullable(was), our, their, this::decided);
-        if (parts.isPresent()) {
-            return parts;
-        }
-        Side side = decided(clash(name, List.of(), kind(was, our, their), was, our, their));
-        return Optional.ofNullable(side == Side.OURS ? our : their);
+                : DataMerge.merge(name, Optional.ofNullable(was), our, their, this::side);
+        return parts.or(() -> Optional.ofNullable(
+                decided(clash(name, List.of(), kind(was, our, their), was, our, their), was, our, their)));
     }
 
     private static Kind kind(String was, String our, String their) {

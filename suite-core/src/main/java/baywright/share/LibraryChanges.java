@@ -4,6 +4,7 @@ import baywright.library.Library;
 import baywright.library.Stage;
 import baywright.library.StageChange;
 import baywright.library.StageComparison;
+import baywright.script.Problem;
 import baywright.share.LibraryChange.Kind;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -15,7 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Tells what differs between two libraries, by declarations and in meaning. */
-final class LibraryChanges {
+public final class LibraryChanges {
 
     private static final String STAGE = "stage ";
     /** A change of these may change what any stage says. */
@@ -26,15 +27,31 @@ final class LibraryChanges {
     private final Library before;
     private final Library after;
 
-    LibraryChanges(Map<String, String> oldTexts, Library before, Map<String, String> newTexts, Library after) {
+    /**
+     * Two libraries.
+     *
+     * @param oldTexts the scripts of the one, by their names below the folder of the scripts
+     * @param newTexts the scripts of the other
+     */
+    public LibraryChanges(Map<String, String> oldTexts, Library before, Map<String, String> newTexts, Library after) {
         this.oldTexts = oldTexts;
         this.newTexts = newTexts;
         this.before = before;
         this.after = after;
     }
 
+    /** Errors that were not there before, wherever their lines are now. */
+    public static List<Problem> fresh(List<Problem> old, List<Problem> now) {
+        Set<List<String>> known = new HashSet<>();
+        old.forEach(p -> known.add(List.of(p.place().file(), p.message())));
+        return now.stream()
+                .filter(p -> p.severity() == Problem.Severity.ERROR)
+                .filter(p -> !known.contains(List.of(p.place().file(), p.message())))
+                .toList();
+    }
+
     /** In order of names. Stages that change only with what they share with others are told too. */
-    List<LibraryChange> all() {
+    public List<LibraryChange> all() {
         Set<String> names = new TreeSet<>(DeclarationMerge.differences(oldTexts, newTexts));
         Set<String> old = DeclarationMerge.declared(oldTexts);
         Set<String> now = DeclarationMerge.declared(newTexts);

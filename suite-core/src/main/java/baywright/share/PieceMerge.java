@@ -21,25 +21,48 @@ final class PieceMerge {
     private final String declaration;
     private final Files files;
     private final Function<Clash, Optional<Side>> decide;
+    private final boolean former;
     private final List<Clash> clashes;
+
+    /** Whose is taken. */
+    private enum Taken {
+        OURS,
+        THEIRS,
+        /** What both began from. */
+        BASE;
+
+        <T> T of(T base, T ours, T theirs) {
+            return switch (this) {
+                case OURS -> ours;
+                case THEIRS -> theirs;
+                case BASE -> base;
+            };
+        }
+    }
 
     /** The files in which the three versions have the declaration; the empty text where they have none. */
     record Files(String base, String ours, String theirs) {}
 
-    PieceMerge(String declaration, Files files, Function<Clash, Optional<Side>> decide, List<Clash> clashes) {
+    /** @param former whether what both began from is taken where nobody decides, instead of ours */
+    PieceMerge(
+            String declaration,
+            Files files,
+            Function<Clash, Optional<Side>> decide,
+            boolean former,
+            List<Clash> clashes) {
         this.declaration = declaration;
         this.files = files;
         this.decide = decide;
+        this.former = former;
         this.clashes = clashes;
     }
 
     /** What becomes of a statement; empty: it is not there. */
     Optional<Piece> merge(List<String> path, Optional<Piece> base, Optional<Piece> ours, Optional<Piece> theirs) {
         if (ours.isPresent() && theirs.isPresent()) {
-            return Optional.of(
-                    base.isPresent()
-                            ? changed(path, base.get(), ours.get(), theirs.get())
-                            : added(path, ours.get(), theirs.get()));
+            return base.isPresent()
+                    ? Optional.of(changed(path, base.get(), ours.get(), theirs.get()))
+                    : added(path, ours.get(), theirs.get());
         }
         if (base.isEmpty()) {
             return ours.or(() -> theirs);
@@ -49,28 +72,22 @@ final class PieceMerge {
             return Optional.empty();
         }
         Kind kind = ours.isEmpty() ? Kind.TAKEN_OUT_HERE : Kind.TAKEN_OUT_THERE;
-        return side(path, kind, base.map(Piece::core), ours.map(Piece::core), theirs.map(Piece::core)) == Side.OURS
-                ? ours
-                : theirs;
+        return taken(path, kind, base.map(Piece::core), ours.map(Piece::core), theirs.map(Piece::core))
+                .of(base, ours, theirs);
     }
 
-    private Piece added(List<String> path, Piece ours, Piece theirs) {
-        boolean same = Pieces.alike(ours.core(), theirs.core());
-        if (!same
-                && side(path, Kind.ADDED, Optional.empty(), Optional.of(ours.core()), Optional.of(theirs.core()))
-                        == Side.THEIRS) {
-            return theirs;
-        }
-        if (!same) {
-            return ours;
+    private Optional<Piece> added(List<String> path, Piece ours, Piece theirs) {
+        if (!Pieces.alike(ours.core(), theirs.core())) {
+            return taken(path, Kind.ADDED, Optional.empty(), Optional.of(ours.core()), Optional.of(theirs.core()))
+                    .of(Optional.empty(), Optional.of(ours), Optional.of(theirs));
         }
         Piece shorter = ours.core().compareTo(theirs.core()) <= 0 ? ours : theirs;
-        return shorter.with(
+        return Optional.of(shorter.with(
                 trivia(path, "", ours.lead(), theirs.lead()),
                 shorter.head(),
                 shorter.body(),
                 shorter.end(),
-                trivia(path, "", ours.trail(), theirs.trail()));
+                trivia(path, "", ours.trail(), theirs.trail())));
     }
 
     private Piece changed(List<String> path, Piece base, Piece ours, Piece theirs) {
@@ -78,12 +95,11 @@ final class PieceMerge {
         String trail = trivia(path, base.trail(), ours.trail(), theirs.trail());
         boolean blocks = Stream.of(base, ours, theirs).allMatch(Piece::isBlock);
         if (!blocks) {
-            Side side = code(path, base.core(), ours.core(), theirs.core());
-            Piece taken = side == Side.OURS ? ours : theirs;
+            Piece taken = code(path, base.core(), ours.core(), theirs.core()).of(base, ours, theirs);
             return taken.with(lead, taken.head(), taken.body(), taken.end(), trail);
         }
-        Side side = code(with(path, HEAD), base.head(), ours.head(), theirs.head());
-        Piece taken = side == Side.OURS ? ours : theirs;
+        Piece taken =
+                code(with(path, HEAD), base.head(), ours.head(), theirs.head()).of(base, ours, theirs);
         List<Piece> body = body(path, base.body(), ours.body(), theirs.body());
         return taken.with(lead, taken.head(), body, trivia(path, base.end(), ours.end(), theirs.end()), trail);
     }
@@ -129,34 +145,33 @@ final class PieceMerge {
     }
 
     /** Whose code it is; the same words in another layout are no change. */
-    private Side code(List<String> path, String base, String ours, String theirs) {
+    private Taken code(List<String> path, String base, String ours, String theirs) {
         if (ours.equals(theirs) || base.equals(theirs)) {
-            return Side.OURS;
+            return Taken.OURS;
         }
         if (base.equals(ours)) {
-            return Side.THEIRS;
+            return Taken.THEIRS;
         }
         if (Pieces.alike(ours, theirs)) {
-            return ours.compareTo(theirs) <= 0 ? Side.OURS : Side.THEIRS;
+            return ours.compareTo(theirs) <= 0 ? Taken.OURS : Taken.THEIRS;
         }
         if (Pieces.alike(base, theirs)) {
-            return Side.OURS;
+            return Taken.OURS;
         }
         if (Pieces.alike(base, ours)) {
-            return Side.THEIRS;
+            return Taken.THEIRS;
         }
-        return side(path, Kind.CHANGED, Optional.of(base), Optional.of(ours), Optional.of(theirs));
+        return taken(path, Kind.CHANGED, Optional.of(base), Optional.of(ours), Optional.of(theirs));
     }
 
     private String trivia(List<String> path, String base, String ours, String theirs) {
         return Trivia.merge(base, ours, theirs).orElseGet(() -> {
-            Side side =
-                    side(with(path, COMMENT), Kind.COMMENT, Optional.of(base), Optional.of(ours), Optional.of(theirs));
-            return side == Side.OURS ? ours : theirs;
+            return taken(with(path, COMMENT), Kind.COMMENT, Optional.of(base), Optional.of(ours), Optional.of(theirs))
+                    .of(base, ours, theirs);
         });
     }
 
-    private Side side(
+    private Taken taken(
             List<String> path, Kind kind, Optional<String> base, Optional<String> ours, Optional<String> theirs) {
         Clash open = new Clash(
                 declaration,
@@ -168,7 +183,10 @@ final class PieceMerge {
                 Optional.empty());
         Optional<Side> decided = decide.apply(open);
         clashes.add(new Clash(declaration, path, kind, open.before(), open.ours(), open.theirs(), decided));
-        return decided.orElse(Side.OURS);
+        if (decided.isEmpty()) {
+            return former ? Taken.BASE : Taken.OURS;
+        }
+        return decided.get() == Side.OURS ? Taken.OURS : Taken.THEIRS;
     }
 
     private static List<String> with(List<String> path, String step) {

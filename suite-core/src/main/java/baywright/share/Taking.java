@@ -49,6 +49,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -75,6 +76,7 @@ public final class Taking {
     private final Choice choice;
     private final Texts files;
     private final PackLock lock;
+    private final SortedMap<String, String> came;
     private final SortedMap<String, String> base;
     private final SortedMap<String, String> ours;
     private final SortedMap<String, String> part;
@@ -89,7 +91,12 @@ public final class Taking {
     private final List<String> leftOut;
     private final Map<String, List<StageChange>> atStake;
 
-    private Taking(Workspace workspace, Pack pack, Choice choice, ScriptCache cache) {
+    private Taking(
+            Workspace workspace,
+            Pack pack,
+            Choice choice,
+            ScriptCache cache,
+            UnaryOperator<SortedMap<String, String>> common) {
         this.workspace = workspace;
         this.pack = pack;
         this.choice = choice;
@@ -97,7 +104,8 @@ public final class Taking {
         this.lock = lock(files);
         refuseNeeds();
         String id = pack.manifest().id();
-        base = files.below(folder(id) + "/" + STAGES);
+        came = files.below(folder(id) + "/" + STAGES);
+        base = common.apply(came);
         ours = files.below(STAGES);
         SortedMap<String, String> theirs = theirs();
         SharedItems before = items(files, id);
@@ -123,7 +131,7 @@ public final class Taking {
                 item -> choice.wants(ITEM + item) || (!isOnShelf(item) && all.contains("'" + item + "'")));
         LibraryLoader.Loaded old = load(workspace, ours, workspace.items(), cache);
         LibraryLoader.Loaded now = load(workspace, merged.texts(), shelves.items(), cache);
-        List<Problem> wrong = new ArrayList<>(fresh(old.problems(), now.problems()));
+        List<Problem> wrong = new ArrayList<>(LibraryChanges.fresh(old.problems(), now.problems()));
         wrong.addAll(spoiltFiles());
         library = now.library();
         changes = new LibraryChanges(ours, old.library(), merged.texts(), library).all();
@@ -247,7 +255,21 @@ public final class Taking {
      * @throws WorkspaceException when a file of the workspace cannot be used, or when the pack brings nothing of a name that is wanted
      */
     public static Taking of(Workspace workspace, Pack pack, Choice choice, ScriptCache cache) {
-        return new Taking(workspace, pack, choice, cache);
+        return of(workspace, pack, choice, cache, UnaryOperator.identity());
+    }
+
+    /**
+     * The same where it is known that the other side has got something of this site's since.
+     *
+     * @param common makes of what came with the pack that was taken last what both sides have in common now, by names below {@code stages/}
+     */
+    public static Taking of(
+            Workspace workspace,
+            Pack pack,
+            Choice choice,
+            ScriptCache cache,
+            UnaryOperator<SortedMap<String, String>> common) {
+        return new Taking(workspace, pack, choice, cache, common);
     }
 
     /** Which packs a workspace has taken. */
@@ -349,16 +371,6 @@ public final class Taking {
         Map<String, String> scripts = new HashMap<>(texts);
         scripts.keySet().removeIf(name -> !name.endsWith(".groovy"));
         return LibraryLoader.load(workspace.stages(), new LibraryFiles(scripts, List.of()), items, cache);
-    }
-
-    /** Errors that were not there before, wherever their lines are now. */
-    static List<Problem> fresh(List<Problem> old, List<Problem> now) {
-        Set<List<String>> known = new HashSet<>();
-        old.forEach(p -> known.add(List.of(p.place().file(), p.message())));
-        return now.stream()
-                .filter(p -> p.severity() == Problem.Severity.ERROR)
-                .filter(p -> !known.contains(List.of(p.place().file(), p.message())))
-                .toList();
     }
 
     // what it comes to
@@ -497,7 +509,7 @@ public final class Taking {
     private FilesChange change(TakenPack taken) {
         SortedMap<String, Replaced> change = new TreeMap<>();
         replace(change, STAGES + "/", ours, merged.texts());
-        replace(change, folder(taken.id()) + "/" + STAGES + "/", base, part);
+        replace(change, folder(taken.id()) + "/" + STAGES + "/", came, part);
         put(change, folder(taken.id()) + "/" + Pack.MANIFEST, Optional.of(utf8(pack.manifestBytes())));
         put(change, folder(taken.id()) + "/" + ITEMS, pack.file(Pack.ITEMS).map(Taking::utf8));
         put(change, PackLock.FILE, Optional.of(lock.with(taken).text()));

@@ -154,7 +154,7 @@ public final class TakingBack {
 
     private void refuseErrors(Map<String, String> now, Map<String, String> then, Optional<String> items) {
         List<Item> after = items.map(Workspace::priceList).orElse(workspace.items());
-        List<Problem> fresh = Taking.fresh(
+        List<Problem> fresh = LibraryChanges.fresh(
                 load(now, workspace.items()).problems(), load(then, after).problems());
         if (!fresh.isEmpty()) {
             throw new WorkspaceException(STAGES + fresh.get(0)

@@ -16,7 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** The texts below a folder of a workspace, letter by letter. */
-final class Texts {
+public final class Texts {
 
     private static final int DEEPEST = 10;
     private static final long LARGEST_IN_ALL = 64L << 20;
@@ -24,7 +24,8 @@ final class Texts {
     private final Path root;
     private long left = LARGEST_IN_ALL;
 
-    Texts(Path root) {
+    /** @param root the workspace's */
+    public Texts(Path root) {
         this.root = root;
     }
 
@@ -33,7 +34,7 @@ final class Texts {
      *
      * @throws WorkspaceException when one cannot be read or is no text
      */
-    SortedMap<String, String> below(String folder) {
+    public SortedMap<String, String> below(String folder) {
         Path top = root.resolve(folder);
         SortedMap<String, String> texts = new TreeMap<>();
         if (!Files.isDirectory(top, LinkOption.NOFOLLOW_LINKS)) {
@@ -65,7 +66,7 @@ final class Texts {
      *
      * @param name below the workspace
      */
-    Optional<String> text(String name) {
+    public Optional<String> text(String name) {
         Path file = root.resolve(name);
         if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
             return Optional.empty();

@@ -41,6 +41,24 @@ class DeclarationMergeTest {
         assertThat(merged.texts().get(FILE)).isEqualTo(theirs.replace("1.min, 2.min, 3.min", "2.min, 3.min, 4.min"));
     }
 
+    /** A base for a later merge: whoever merges with it meets the clash again. */
+    @Test
+    void whatBothAgreeAboutLeavesAClashAsItWasBefore() {
+        String ours = RINSE.replace("2.ml", "3.ml").replace("'wet'", "'wet', 'cold'");
+        String theirs = RINSE.replace("2.ml", "4.ml").replace("'Rinse'", "'Rinse well'");
+        Merged agreed = DeclarationMerge.agreed(Map.of(FILE, RINSE), Map.of(FILE, ours), Map.of(FILE, theirs));
+        assertThat(agreed.texts().get(FILE))
+                .isEqualTo(RINSE.replace("'wet'", "'wet', 'cold'").replace("'Rinse'", "'Rinse well'"));
+        assertThat(merge(agreed.texts().get(FILE), ours, theirs).clashes()).hasSize(1);
+
+        String other = ours.replace("'rinse'", "'spray'");
+        String another = theirs.replace("'rinse'", "'spray'");
+        assertThat(DeclarationMerge.agreed(Map.of(), Map.of(FILE, other), Map.of(FILE, another))
+                        .texts()
+                        .values())
+                .noneMatch(text -> text.contains("spray"));
+    }
+
     @Test
     void aClashSaysWhereAndKeepsOursUntilItIsDecided() {
         String ours = RINSE.replace("2.ml", "3.ml");
