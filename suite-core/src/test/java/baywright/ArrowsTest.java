@@ -69,6 +69,7 @@ class ArrowsTest {
                 "workspace",
                 "pack",
                 "site");
+        room("remote", "quantity", "script", "library", "workspace", "pack", "site", "share");
         room(
                 "document",
                 "quantity",
@@ -98,6 +99,7 @@ class ArrowsTest {
                 "pack",
                 "site",
                 "share",
+                "remote",
                 "document",
                 "editor");
     }
@@ -137,6 +139,17 @@ class ArrowsTest {
     }
 
     /** Photos on paper have to be decoded and made small: one class does that, without a screen. */
+    @Test
+    void onlySharingKnowsGit() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("baywright.remote..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.eclipse.jgit..")
+                .check(CORE);
+    }
+
     @Test
     void theCoreKnowsNoScreen() {
         noClasses()
