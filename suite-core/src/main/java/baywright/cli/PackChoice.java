@@ -2,16 +2,11 @@ package baywright.cli;
 
 import baywright.pack.Pack;
 import baywright.pack.PackFile;
-import baywright.share.Choice;
-import baywright.share.Clash.Side;
 import baywright.share.Taking;
 import baywright.workspace.FileProblem;
 import baywright.workspace.Workspace;
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -24,14 +19,8 @@ final class PackChoice {
     @Parameters(index = "1", paramLabel = "FILE", descriptionKey = "pack-file")
     private Path file;
 
-    @Option(names = "--only", paramLabel = "NAME", split = ",", descriptionKey = "pack-only")
-    private List<String> only = List.of();
-
-    @Option(names = "--ours", paramLabel = "CLASH", descriptionKey = "pack-ours")
-    private List<String> ours = List.of();
-
-    @Option(names = "--theirs", paramLabel = "CLASH", descriptionKey = "pack-theirs")
-    private List<String> theirs = List.of();
+    @Mixin
+    private ClashChoice clashes;
 
     @Option(names = "--downgrade", descriptionKey = "pack-downgrade")
     private boolean downgrade;
@@ -54,13 +43,6 @@ final class PackChoice {
         read.ownProblems().stream().filter(FileProblem::isError).findFirst().ifPresent(problem -> {
             throw new BadInput(problem.toString());
         });
-        Map<String, Side> sides = new HashMap<>();
-        ours.forEach(name -> sides.put(name, Side.OURS));
-        for (String name : theirs) {
-            if (sides.put(name, Side.THEIRS) != null) {
-                throw session.badInput("take.both-sides", name);
-            }
-        }
-        return Taking.of(read, pack, new Choice(Set.copyOf(only), sides, downgrade), session.cache());
+        return Taking.of(read, pack, clashes.choice(session, downgrade), session.cache());
     }
 }

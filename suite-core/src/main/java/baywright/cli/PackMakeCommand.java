@@ -1,6 +1,5 @@
 package baywright.cli;
 
-import baywright.pack.KeyFolder;
 import baywright.pack.Manifest;
 import baywright.pack.Pack;
 import baywright.pack.PackFile;
@@ -18,9 +17,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -54,9 +53,6 @@ final class PackMakeCommand implements Callable<Integer> {
     @Option(names = "--licence", paramLabel = "LICENCE", required = true, descriptionKey = "pack-licence")
     private String licence;
 
-    @Option(names = "--who", paramLabel = "WHO", descriptionKey = "pack-who")
-    private Optional<String> who = Optional.empty();
-
     @Option(names = "--needs", paramLabel = "\"ID RANGE\"", descriptionKey = "pack-needs")
     private List<String> needs = new ArrayList<>();
 
@@ -72,11 +68,8 @@ final class PackMakeCommand implements Callable<Integer> {
     @Option(names = "--prices", descriptionKey = "pack-prices")
     private boolean prices;
 
-    @Option(names = "--key", paramLabel = "SITE", descriptionKey = "pack-key")
-    private Optional<String> key = Optional.empty();
-
-    @Option(names = "--unsigned", descriptionKey = "pack-unsigned")
-    private boolean unsigned;
+    @Mixin
+    private SignerChoice signer;
 
     PackMakeCommand(Session session) {
         this.session = session;
@@ -97,14 +90,10 @@ final class PackMakeCommand implements Callable<Integer> {
             tellErrors(read, made);
             return ExitStatus.STOPPED;
         }
-        Pack pack = unsigned ? made.pack() : made.pack().signedBy(new KeyFolder(settings()).read(keyName(read)));
+        Pack pack = signer.key(session, read).map(made.pack()::signedBy).orElse(made.pack());
         write(pack);
         tell(made, pack);
         return ExitStatus.FINE;
-    }
-
-    private Path settings() {
-        return session.settings().folder();
     }
 
     private PackMaker.About about(Workspace read) {
@@ -114,8 +103,7 @@ final class PackMakeCommand implements Callable<Integer> {
         if (!Version.isVersion(version)) {
             throw session.badInput("pack.make.no-version", version);
         }
-        String maker = who.or(() -> read.shop().map(shop -> shop.name()))
-                .orElseThrow(() -> session.badInput("pack.make.no-who"));
+        String maker = signer.who(session, read);
         if (why.isBlank() || licence.isBlank() || maker.isBlank()) {
             throw session.badInput("pack.make.blank");
         }
@@ -135,18 +123,6 @@ final class PackMakeCommand implements Callable<Integer> {
             throw session.badInput("pack.make.no-need", text);
         }
         return new Manifest.Need(parts[0], new VersionRange(parts[1]));
-    }
-
-    /** The key that was named; else the one that is called as the shop. */
-    private String keyName(Workspace read) {
-        if (key.isPresent()) {
-            return key.get();
-        }
-        List<String> sites = new KeyFolder(settings()).sites();
-        return read.shop()
-                .map(shop -> shop.id())
-                .filter(sites::contains)
-                .orElseThrow(() -> session.badInput("pack.make.no-key", session.command()));
     }
 
     private void write(Pack pack) throws IOException {

@@ -1,6 +1,7 @@
 package baywright.cli;
 
 import java.time.Duration;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /**
@@ -14,17 +15,24 @@ final class Progress {
 
     private final Session session;
     private final Thread ticker;
+    private final BooleanSupplier quiet;
     private boolean told;
 
-    private Progress(Session session, String words) {
+    private Progress(Session session, String words, BooleanSupplier quiet) {
         this.session = session;
+        this.quiet = quiet;
         ticker = new Thread(() -> tick(words), "progress");
         ticker.setDaemon(true);
     }
 
     /** What the work gives; meanwhile the words are told, a key of the sentences with the seconds so far as their value. */
     static <T> T during(Session session, String words, Supplier<T> work) {
-        Progress progress = new Progress(session, words);
+        return during(session, words, () -> false, work);
+    }
+
+    /** The same, silent while somebody is being asked something on the same terminal. */
+    static <T> T during(Session session, String words, BooleanSupplier quiet, Supplier<T> work) {
+        Progress progress = new Progress(session, words, quiet);
         if (session.json() || !"yes".equals(System.getProperty("baywright.terminal"))) {
             return work.get();
         }
@@ -53,7 +61,7 @@ final class Progress {
     }
 
     private synchronized void tell(String text) {
-        if (!Thread.currentThread().isInterrupted()) {
+        if (!Thread.currentThread().isInterrupted() && !quiet.getAsBoolean()) {
             told = true;
             session.console().err().print(text);
             session.console().err().flush();

@@ -1,5 +1,6 @@
 package baywright.cli;
 
+import baywright.library.StageChange;
 import baywright.library.StageChangeText;
 import baywright.pack.Manifest;
 import baywright.pack.Standing;
@@ -13,6 +14,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Shows what a pack changes, where it clashes, and which packs a site has. */
@@ -54,12 +56,7 @@ final class TakingPrinter {
                     session.say("take.at-stake", name);
                     taking.atStake(name).forEach(c -> lines(sentences.of(c)));
                 });
-        for (Problem problem : taking.problems()) {
-            session.console()
-                    .out()
-                    .println(session.console().paint(Ink.STOP, session.text("take.would-be-wrong")) + " stages/"
-                            + problem);
-        }
+        taking.problems().forEach(this::print);
         taking.failedExamples()
                 .forEach(example -> session.console()
                         .out()
@@ -73,7 +70,26 @@ final class TakingPrinter {
         }
     }
 
-    private String standing(Standing standing) {
+    /** What putting two sides of a shared library together comes to. */
+    void print(List<LibraryChange> changes, List<String> items, List<Clash> clashes, List<Problem> problems) {
+        changes.forEach(this::print);
+        items.forEach(id -> session.say("shared.item", id));
+        clashes.forEach(this::print);
+        problems.forEach(this::print);
+        long open = clashes.stream().filter(c -> c.decided().isEmpty()).count();
+        session.say("take.summary", changes.size(), open, problems.size());
+        if (open > 0) {
+            session.say("take.decide");
+        }
+    }
+
+    private void print(Problem problem) {
+        session.console()
+                .out()
+                .println(session.console().paint(Ink.STOP, session.text("take.would-be-wrong")) + " stages/" + problem);
+    }
+
+    String standing(Standing standing) {
         if (standing instanceof Standing.Known known) {
             return session.text("take.signed", known.signer().name());
         }
@@ -82,7 +98,7 @@ final class TakingPrinter {
                 : session.text("take.unsigned");
     }
 
-    private void print(LibraryChange change) {
+    void print(LibraryChange change) {
         session.console()
                 .out()
                 .println(session.console().paint(Ink.HEAD, session.text("take.kind." + Answers.word(change.kind())))
@@ -95,7 +111,7 @@ final class TakingPrinter {
         }
     }
 
-    private void print(Clash clash) {
+    void print(Clash clash) {
         String mark = clash.decided()
                 .map(side -> session.text("take.clash." + side.word()))
                 .orElseGet(() -> session.text("take.clash.open"));
@@ -148,32 +164,40 @@ final class TakingPrinter {
         answer.put("version", manifest.version().toString());
         answer.put("ready", taking.isReady());
         answer.put("known", taking.standing().isKnown());
-        ArrayNode changes = answer.putArray("changes");
-        for (LibraryChange change : taking.changes()) {
-            ObjectNode one = changes.addObject();
-            one.put("name", change.name());
-            one.put("kind", Answers.word(change.kind()));
-            ArrayNode said = one.putArray("says");
-            change.said().forEach(c -> said.add(sentences.of(c)));
-        }
-        ArrayNode clashes = answer.putArray("clashes");
-        for (Clash clash : taking.clashes()) {
-            ObjectNode one = clashes.addObject();
-            one.put("name", clash.name());
-            one.put("kind", Answers.word(clash.kind()));
-            clash.decided().ifPresent(side -> one.put("decided", side.word()));
-            ArrayNode stake = one.putArray("atStake");
-            taking.atStake(clash.declaration()).forEach(c -> stake.add(sentences.of(c)));
-            clash.before().ifPresent(w -> one.put("before", w.text()));
-            clash.ours().ifPresent(w -> one.put("ours", w.text()));
-            clash.theirs().ifPresent(w -> one.put("theirs", w.text()));
-        }
+        addChanges(answer, taking.changes());
+        addClashes(answer, taking.clashes(), taking::atStake);
         add(answer, "unpriced", taking::unpriced);
         add(answer, "ownHazards", taking::ownHazards);
         add(answer, "leftOut", taking::leftOut);
         answer.set("problems", ProblemPrinter.json(taking.problems()));
         answer.set("failedExamples", ProblemPrinter.json(taking.failedExamples()));
         return answer;
+    }
+
+    void addChanges(ObjectNode answer, List<LibraryChange> all) {
+        ArrayNode changes = answer.putArray("changes");
+        for (LibraryChange change : all) {
+            ObjectNode one = changes.addObject();
+            one.put("name", change.name());
+            one.put("kind", Answers.word(change.kind()));
+            ArrayNode said = one.putArray("says");
+            change.said().forEach(c -> said.add(sentences.of(c)));
+        }
+    }
+
+    void addClashes(ObjectNode answer, List<Clash> all, Function<String, List<StageChange>> atStake) {
+        ArrayNode clashes = answer.putArray("clashes");
+        for (Clash clash : all) {
+            ObjectNode one = clashes.addObject();
+            one.put("name", clash.name());
+            one.put("kind", Answers.word(clash.kind()));
+            clash.decided().ifPresent(side -> one.put("decided", side.word()));
+            ArrayNode stake = one.putArray("atStake");
+            atStake.apply(clash.declaration()).forEach(c -> stake.add(sentences.of(c)));
+            clash.before().ifPresent(w -> one.put("before", w.text()));
+            clash.ours().ifPresent(w -> one.put("ours", w.text()));
+            clash.theirs().ifPresent(w -> one.put("theirs", w.text()));
+        }
     }
 
     private static void add(ObjectNode answer, String name, Supplier<List<String>> texts) {
