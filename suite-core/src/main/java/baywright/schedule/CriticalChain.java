@@ -133,7 +133,7 @@ final class CriticalChain {
     /** Two steps of one sitting do not wait for their bay. */
     private boolean heldTogether(int i, int other, int r) {
         return holds.get(i).stream()
-                .anyMatch(h -> timetable.held().get(h).contains(r)
-                        && holds.get(other).contains(h));
+                .anyMatch(h ->
+                        timetable.held().get(h).contains(r) && holds.get(other).contains(h));
     }
 }

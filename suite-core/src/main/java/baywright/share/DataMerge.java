@@ -88,8 +88,7 @@ final class DataMerge {
 
     /** Names of what differs: of shapes each, of anything else the file. */
     static Set<String> differences(String file, Optional<String> before, Optional<String> after) {
-        if (before.equals(after)
-                || before.isPresent() && before.flatMap(DataMerge::said).equals(after.flatMap(DataMerge::said))) {
+        if (before.flatMap(DataMerge::said).equals(after.flatMap(DataMerge::said))) {
             return Set.of();
         }
         Map<String, Value> old = before.map(text -> shapes(file, text)).orElse(Map.of());
@@ -187,7 +186,7 @@ final class DataMerge {
 
     /** The file and the lists in it; these are merged even where both sides have added them. A thing that both have added is one. */
     private static boolean isOuter(List<String> path) {
-        return path.isEmpty() || path.size() == 1 && path.get(0).indexOf(' ') < 0;
+        return path.isEmpty() || (path.size() == 1 && path.get(0).indexOf(' ') < 0);
     }
 
     /** An empty list is one of things as well as one of words. */

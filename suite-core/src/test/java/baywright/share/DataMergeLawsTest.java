@@ -33,7 +33,7 @@ class DataMergeLawsTest {
 
         boolean touches(Edit other) {
             return shape.equals(other.shape)
-                    && (zone.equals(other.zone) && what.equals(other.what) || isWide() || other.isWide())
+                    && ((zone.equals(other.zone) && what.equals(other.what)) || isWide() || other.isWide())
                     && (zone.equals(other.zone) || zone.isEmpty() || other.zone.isEmpty());
         }
 
@@ -182,7 +182,7 @@ class DataMergeLawsTest {
     private static Object said(JsonNode tree) {
         if (tree.isObject()) {
             Map<String, Object> members = new TreeMap<>();
-            tree.fields().forEachRemaining(e -> members.put(e.getKey(), said(e.getValue())));
+            tree.properties().forEach(e -> members.put(e.getKey(), said(e.getValue())));
             return members;
         }
         if (tree.isArray()) {

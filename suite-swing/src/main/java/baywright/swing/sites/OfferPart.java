@@ -330,9 +330,7 @@ final class OfferPart extends JPanel {
 
     private static String about(Manifest manifest) {
         String text = Words.of("offer.about", manifest.who(), manifest.why(), manifest.licence());
-        String needs = manifest.needs().stream()
-                .map(Manifest.Need::toString)
-                .collect(Collectors.joining(", "));
+        String needs = manifest.needs().stream().map(Manifest.Need::toString).collect(Collectors.joining(", "));
         return needs.isEmpty() ? text : text + "\n" + Words.of("offer.needs", needs);
     }
 
@@ -402,8 +400,8 @@ final class OfferPart extends JPanel {
         if (!text.isEmpty()) {
             return text;
         }
-        boolean same = change.kind() == LibraryChange.Kind.CHANGED
-                && change.name().startsWith("stage ");
+        boolean same =
+                change.kind() == LibraryChange.Kind.CHANGED && change.name().startsWith("stage ");
         return same ? Words.of("said.same") : Words.of("said", change.kind());
     }
 

@@ -210,8 +210,8 @@ class SuiteTest {
         }
         Files.writeString(giver.resolve("stages/more.groovy"), "state 'misted', means: 'carries a film of water'\n");
         Files.writeString(giver.resolve("stages/words.groovy"), "family 'wash', title: 'Washing by hand'\n");
-        PackMaker.About about = new PackMaker.About(
-                "mist", Version.of("1.0.0"), "The Mill", "mist", "CC-BY-4.0", List.of(), false);
+        PackMaker.About about =
+                new PackMaker.About("mist", Version.of("1.0.0"), "The Mill", "mist", "CC-BY-4.0", List.of(), false);
         PackMaker.Made made = PackMaker.make(Workspace.open(giver), PackMaker.Selection.EVERYTHING, about, List.of());
         assertThat(made.errors()).isEmpty();
         open();
@@ -231,13 +231,10 @@ class SuiteTest {
         assertThat(asked).as("both have changed one file").hasSize(1);
         assertThat(shop.resolve(NEW)).hasContent("// new\n");
         assertThat(shop.resolve("stages/more.groovy")).content().contains("misted");
-        assertThat(on(() -> suite.desk().state().shop().orElseThrow().texts()))
-                .containsKeys(NEW, "stages/more.groovy");
+        assertThat(on(() -> suite.desk().state().shop().orElseThrow().texts())).containsKeys(NEW, "stages/more.groovy");
         String kept;
         try (Stream<Path> all = Files.walk(shop)) {
-            kept = all.filter(Files::isRegularFile)
-                    .map(SuiteTest::textOf)
-                    .collect(Collectors.joining("\n"));
+            kept = all.filter(Files::isRegularFile).map(SuiteTest::textOf).collect(Collectors.joining("\n"));
         }
         assertThat(kept).contains("Washing by hand").contains("my own note");
     }

@@ -198,8 +198,7 @@ class SitesViewTest {
         PackMaker.About about = new PackMaker.About(
                 "house", Version.of(version), "The Mill", "small things", "CC-BY-4.0", List.of(), false);
         Path made = own.resolve("house-" + version + ".pack");
-        PackMaker.Made house =
-                PackMaker.make(Workspace.open(giver), PackMaker.Selection.EVERYTHING, about, List.of());
+        PackMaker.Made house = PackMaker.make(Workspace.open(giver), PackMaker.Selection.EVERYTHING, about, List.of());
         assertThat(house.errors()).isEmpty();
         PackFile.write(house.pack(), made);
         return made;
@@ -214,8 +213,7 @@ class SitesViewTest {
             view.chooseBy(() -> Optional.of(house), own.resolve("made.pack"));
             view.choose();
             JTable changes = view.offer().changes();
-            assertThat(column(changes, ChangeRows.KIND))
-                    .containsExactly("Stages", "new", "new", "Items", "new");
+            assertThat(column(changes, ChangeRows.KIND)).containsExactly("Stages", "new", "new", "Items", "new");
             assertThat(column(changes, ChangeRows.NAME))
                     .containsExactly("2 changes", "  brush", "  wipe", "1 change", "  house-brush");
             changes.setRowSelectionInterval(0, 0);
@@ -256,7 +254,8 @@ class SitesViewTest {
     }
 
     private static void press(JTable table, KeyStroke key) {
-        Object name = table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(key);
+        Object name =
+                table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(key);
         table.getActionMap().get(name).actionPerformed(new ActionEvent(table, ActionEvent.ACTION_PERFORMED, ""));
     }
 
