@@ -29,6 +29,7 @@ import java.util.stream.Stream;
 public record LibraryFolder(Path folder, String below, List<Item> items, List<Shape> shapes, List<Problem> before) {
 
     private static final String STAGES = "stages/";
+    private static final String ITEMS = "items.json";
 
     /**
      * What was loaded.
@@ -145,10 +146,15 @@ public record LibraryFolder(Path folder, String below, List<Item> items, List<Sh
     /** Loads the scripts and checks that they fit together; examples are not run. */
     public Loaded load(ScriptCache cache) {
         LibraryLoader.Loaded loaded = loadScripts(cache);
-        List<Problem> problems = Stream.concat(
-                        before.stream(), loaded.problems().stream().map(this::placed))
-                .sorted()
-                .toList();
+        boolean itemsUnread = before.stream()
+                .anyMatch(p -> p.severity() == Problem.Severity.ERROR
+                        && p.place().file().equals(ITEMS));
+        // Every use of every item would be an unknown one, and the one fault that has to be mended is hard to find.
+        Stream<Problem> ofScripts = loaded.problems().stream()
+                .filter(p -> !(itemsUnread && p.code().equals("unknown-item")))
+                .map(this::placed);
+        List<Problem> problems =
+                Stream.concat(before.stream(), ofScripts).sorted().toList();
         return new Loaded(loaded.library(), problems, loaded.notes());
     }
 

@@ -67,7 +67,7 @@ final class JobJson {
         Survey survey = in.objectIfGiven("survey").map(JobJson::survey).orElse(Survey.NOTHING);
         Plan plan = in.objectIfGiven("plan").map(JobJson::plan).orElse(new Plan(List.of()));
         Discounts discounts = in.objectIfGiven("price").map(JobJson::discounts).orElse(Discounts.NONE);
-        JobSafety safety = JobSafetyJson.read(in);
+        JobSafety safety = JobSafetyJson.read(in, plan);
         Optional<String> language = language(in);
         List<JobPhoto> photos = photos(in);
         in.done();

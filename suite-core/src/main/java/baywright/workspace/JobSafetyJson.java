@@ -1,6 +1,10 @@
 package baywright.workspace;
 
+import baywright.plan.Plan;
+import baywright.plan.Step;
+import baywright.safety.Caution;
 import baywright.safety.JobSafety;
+import baywright.script.Nearest;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -12,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What {@code job.json} says about safety: {@code acknowledgements}, {@code climate} and {@code safety}. */
 final class JobSafetyJson {
@@ -23,7 +29,7 @@ final class JobSafetyJson {
 
     private JobSafetyJson() {}
 
-    static JobSafety read(Fields in) {
+    static JobSafety read(Fields in, Plan plan) {
         List<JobSafety.Acknowledgement> acknowledgements = new ArrayList<>();
         for (Fields one : in.objects("acknowledgements")) {
             acknowledgement(one).ifPresent(acknowledgements::add);
@@ -40,14 +46,44 @@ final class JobSafetyJson {
         }
         Map<String, JobSafety.StepSafety> steps = new LinkedHashMap<>();
         in.objectIfGiven("safety").ifPresent(safety -> {
-            safety.objectsById("steps").forEach((id, fields) -> steps.put(id, step(fields)));
+            Map<String, Fields> given = safety.objectsById("steps");
+            given.forEach((id, fields) -> steps.put(id, step(fields)));
+            if (!in.report().hasErrors()) {
+                warnOfUnknown(given, plan);
+            }
             safety.done();
         });
         return new JobSafety(acknowledgements, climate, steps);
     }
 
+    /** What is said of a step that is not there protects nobody. */
+    private static void warnOfUnknown(Map<String, Fields> given, Plan plan) {
+        Set<String> known = plan.steps().stream().map(Step::id).collect(Collectors.toSet());
+        given.forEach((id, fields) -> {
+            if (!known.contains(id)) {
+                fields.report()
+                        .warning(
+                                fields.object().offset(),
+                                "safety.steps." + id,
+                                "the plan has no step '" + id + "'" + Nearest.hint(id, known),
+                                "name a step of the plan, or leave it out");
+            }
+        });
+    }
+
+    private static void warnOfUnknown(Fields in, String id) {
+        Set<String> known = Stream.of(Caution.values()).map(Caution::id).collect(Collectors.toSet());
+        if (!Fields.isStandIn(id) && !known.contains(id)) {
+            in.warn(
+                    "id",
+                    "'" + id + "' is no caution" + Nearest.hintOrAll(id, known),
+                    "name one, or leave the answer out: it silences nothing");
+        }
+    }
+
     private static Optional<JobSafety.Acknowledgement> acknowledgement(Fields in) {
         String id = in.id("id");
+        warnOfUnknown(in, id);
         String by = in.title("by");
         Optional<LocalDateTime> at = in.time("at");
         if (at.isEmpty() && !in.report().hasErrors()) {

@@ -288,6 +288,31 @@ class PlanSafetyTest {
         assertThat(Files.size(pdf)).isGreaterThan(5000);
     }
 
+    /** What nothing in the job bears would protect nobody, and nobody would notice. */
+    @Test
+    void anAnswerOrAStepOfSafetyThatNamesNothingIsTold() throws IOException {
+        plan(JACK, "jack", "contact-wash");
+        acknowledge("jax");
+        String file = Files.readString(job.resolve("job.json"));
+        Files.writeString(
+                job.resolve("job.json"),
+                file.replace("\"price\":", "\"safety\": {\"steps\": {\"s12\": {\"people\": 2}}},\n  \"price\":"));
+        Desk.Answer proof = answer("plan", "prove");
+        assertThat(proof.status()).isEqualTo(ExitStatus.STOPPED);
+        assertThat(proof.err())
+                .contains("acknowledgements[0].id: 'jax' is no caution; there are 'airbag', 'high-voltage'")
+                .contains("safety.steps.s12: the plan has no step 's12'");
+    }
+
+    @Test
+    void aFaultInThePriceListIsNotToldAgainAtEveryItem() throws IOException {
+        Path items = shop.resolve("items.json");
+        Files.writeString(items, Files.readString(items).replaceFirst("\"H[0-9]+\"", "\"h302\""));
+        Desk.Answer proof = answer("plan", "prove");
+        assertThat(proof.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(proof.err()).contains("give a code such as \"H319\"").doesNotContain("no item is called");
+    }
+
     @Test
     void whatANamedPersonAnswersForStaysOnTheQuote() throws IOException {
         plan(JACK, "jack", "contact-wash");
