@@ -1,12 +1,15 @@
 package baywright.cli;
 
+import baywright.editor.WordEntry;
 import baywright.script.Place;
 import baywright.script.Problem;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Shows problems of files with their line and a caret. */
 final class ProblemPrinter {
@@ -20,12 +23,21 @@ final class ProblemPrinter {
     }
 
     /**
-     * Prints each problem.
+     * Prints each problem, and after the first one about a word of the stage language how to read about that word.
      *
      * @param folder the folder to which the problems' files are relative
      */
     void print(PrintWriter to, Path folder, List<Problem> problems) {
-        problems.forEach(problem -> print(to, folder, problem));
+        Set<String> told = new HashSet<>();
+        for (Problem problem : problems) {
+            print(to, folder, problem);
+            String word = problem.word();
+            if (!word.isEmpty() && told.add(word) && !WordEntry.of(word).isEmpty()) {
+                to.println(INDENT
+                        + session.console()
+                                .paint(Ink.FAINT, session.text("problem.word", word, session.command())));
+            }
+        }
     }
 
     private void print(PrintWriter to, Path folder, Problem problem) {
@@ -68,6 +80,9 @@ final class ProblemPrinter {
             one.put("severity", Answers.word(problem.severity()));
             one.put("code", problem.code());
             one.put("message", problem.message());
+            if (!problem.word().isEmpty()) {
+                one.put("word", problem.word());
+            }
         }
         return all;
     }

@@ -38,6 +38,28 @@ class StagesCheckTest {
         return sample;
     }
 
+    /** The way to the reference stands below the first problem about a word, and no second time. */
+    @Test
+    void aProblemLeadsToTheReferenceOfItsWord() throws IOException {
+        Path script = Files.writeString(Files.createDirectories(folder.resolve("set")).resolve("wrong.groovy"), """
+                stage('wrong') {
+                    title 'Wrong'
+                    time {
+                        attended 5, 6, 7
+                        attended 3, 4, 5
+                    }
+                }
+                """);
+
+        Desk.Answer answer = desk.answerTo("stages", "check", script.getParent().toString());
+
+        assertThat(answer.out()).containsOnlyOnce("    about 'attended': baywright stages explain attended\n");
+        assertThat(desk.answerTo("stages", "explain", "attended").status()).isEqualTo(ExitStatus.FINE);
+        assertThat(desk.answerTo("stages", "check", "--json", script.getParent().toString())
+                        .out())
+                .contains("\"word\" : \"attended\"");
+    }
+
     /** All of them in one folder, some of them with the same ids: each is refused where it is refused alone. */
     @Test
     void theWholeHostileSetInOneFolderIsRefusedPlaceByPlace() throws IOException {
