@@ -1,5 +1,7 @@
 package baywright.cli;
 
+import baywright.pack.Consent;
+import baywright.pack.Manifest;
 import baywright.pack.Pack;
 import baywright.pack.PackMaker;
 import baywright.pack.SigningKey;
@@ -7,7 +9,11 @@ import baywright.pack.Version;
 import baywright.remote.Draft;
 import baywright.remote.Published;
 import baywright.remote.SharedLibrary;
+import baywright.share.Choice;
+import baywright.share.TakenPack;
+import baywright.share.Taking;
 import baywright.workspace.Fields;
+import baywright.workspace.Workspace;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
@@ -145,7 +151,7 @@ final class PackPublishCommand implements Callable<Integer> {
         try (SharedLibrary library = desk.following(begin.orElseThrow(), branch, Optional.empty())) {
             desk.during(watch -> {
                 library.begin(pack, watch);
-                return pack;
+                return taken(library, desk.workspace(), pack.manifest());
             });
         }
         if (session.json()) {
@@ -154,5 +160,14 @@ final class PackPublishCommand implements Callable<Integer> {
             session.say("shared.begun", pack.manifest().name(), session.command(), session.shown(workspace));
         }
         return ExitStatus.FINE;
+    }
+
+    /** What one begins with oneself is what others' changes are merged with; whoever begins it answers for it. */
+    private TakenPack taken(SharedLibrary library, Workspace own, Manifest manifest) {
+        Taking taking = library.taking(own, Choice.ALL, session.cache());
+        Optional<Consent> consent = taking.standing().isKnown()
+                ? Optional.empty()
+                : Optional.of(new Consent(manifest.who(), manifest.why()));
+        return taking.take(consent, session.clock());
     }
 }

@@ -34,8 +34,7 @@ final class ProblemPrinter {
             String word = problem.word();
             if (!word.isEmpty() && told.add(word) && !WordEntry.of(word).isEmpty()) {
                 to.println(INDENT
-                        + session.console()
-                                .paint(Ink.FAINT, session.text("problem.word", word, session.command())));
+                        + session.console().paint(Ink.FAINT, session.text("problem.word", word, session.command())));
             }
         }
     }

@@ -61,7 +61,8 @@ class SharedLibraryCommandsTest {
                         .out())
                 .contains("Begun with gentle-wash@1.0.0");
         fine("pack", "follow", taker, remote.toString(), "--site", "quay", "--accept-unknown", WORD);
-        fine("pack", "follow", giver, "--accept-unknown", WORD);
+        assertThat(fine("pack", "list", giver).out()).contains("gentle-wash");
+        assertThat(fine("pack", "follow", giver).out()).contains("gentle-wash@1.0.0 is taken already");
     }
 
     @Test

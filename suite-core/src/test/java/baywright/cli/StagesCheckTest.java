@@ -41,7 +41,8 @@ class StagesCheckTest {
     /** The way to the reference stands below the first problem about a word, and no second time. */
     @Test
     void aProblemLeadsToTheReferenceOfItsWord() throws IOException {
-        Path script = Files.writeString(Files.createDirectories(folder.resolve("set")).resolve("wrong.groovy"), """
+        Path script =
+                Files.writeString(Files.createDirectories(folder.resolve("set")).resolve("wrong.groovy"), """
                 stage('wrong') {
                     title 'Wrong'
                     time {
