@@ -6,6 +6,8 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.HierarchyEvent;
+import java.awt.event.HierarchyListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -52,7 +54,21 @@ public final class TrailPopup {
         popup.add(content);
         Dimension size = popup.getPreferredSize();
         popup.show(about, part.x, part.y - size.height - UIScale.scale(4));
+        closeWithSightOf(about, popup);
         list.requestFocusInWindow();
+    }
+
+    /** By key another workbench can be shown while a popup is open. */
+    private static void closeWithSightOf(JComponent about, JPopupMenu popup) {
+        about.addHierarchyListener(new HierarchyListener() {
+            @Override
+            public void hierarchyChanged(HierarchyEvent e) {
+                if (!about.isShowing() || !popup.isVisible()) {
+                    about.removeHierarchyListener(this);
+                    popup.setVisible(false);
+                }
+            }
+        });
     }
 
     /** The list inside, for a popup of one's own. */
