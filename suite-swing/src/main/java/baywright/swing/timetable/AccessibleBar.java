@@ -151,6 +151,9 @@ final class AccessibleBar extends AccessibleContext implements Accessible, Acces
 
     @Override
     public Point getLocationOnScreen() {
+        if (!chart.isShowing()) {
+            return null;
+        }
         Point at = chart.getLocationOnScreen();
         Point in = getLocation();
         at.translate(in.x, in.y);

@@ -172,6 +172,12 @@ class TimetableViewTest {
         openTimed();
         AccessibleContext chart = on(() -> view.chart().getAccessibleContext());
         assertThat(on(chart::getAccessibleChildrenCount)).isGreaterThan(18);
+        // a reader of screens may ask while another workbench is shown
+        assertThat(on(() -> Optional.ofNullable(chart.getAccessibleChild(0)
+                        .getAccessibleContext()
+                        .getAccessibleComponent()
+                        .getLocationOnScreen())))
+                .isEmpty();
         List<String> names = on(() -> IntStream.range(0, chart.getAccessibleChildrenCount())
                 .mapToObj(
                         i -> chart.getAccessibleChild(i).getAccessibleContext().getAccessibleName())
